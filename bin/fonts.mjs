@@ -1,4 +1,4 @@
-// Writes the fonts of src/render/fonts, and those in the web pages (src/render/book/faces.ts), from the DejaVu fonts (dejavu-fonts-ttf 2.37.3): only the letters that drawings
+// Writes the fonts of src/render/fonts, and those in the web pages (src/render/book/paper/faces.ts), from the DejaVu fonts (dejavu-fonts-ttf 2.37.3): only the letters that drawings
 // and books are measured in, without hints for screens of long ago. Run again only when the letters change.
 import { copyFileSync, readFileSync, writeFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
@@ -77,7 +77,7 @@ for (const [face, name] of Object.entries(FACES)) {
   written.push(`  /** ${name} */\n  ${face}: "${Buffer.from(bytes).toString("base64")}",`);
 }
 writeFileSync(
-  `${root}src/render/book/faces.ts`,
+  `${root}src/render/book/paper/faces.ts`,
   `// Written by bin/fonts.mjs from the DejaVu fonts 2.37 (dejavu-fonts-ttf 2.37.3). Do not edit.
 
 /** The faces of the web pages as WOFF2 in base64: their Latin letters, figures and signs. */

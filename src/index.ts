@@ -58,16 +58,16 @@ export {
   unitsJson,
 } from "./render/json/index.ts";
 export { arrangementPictures, arrangementsTable } from "./render/text/arrange.ts";
+export { kitsList } from "./render/text/buying/kits.ts";
+export { savingsList } from "./render/text/buying/savings.ts";
+export { sizesTable } from "./render/text/buying/several-sizes.ts";
+export { fatQuarterList, stashUse, suitsList } from "./render/text/buying/sources.ts";
+export { clothLines, stashList } from "./render/text/buying/stash.ts";
+export { widthsList } from "./render/text/buying/widths.ts";
 export { comparisonTable } from "./render/text/compare.ts";
 export { goneOnList } from "./render/text/go-on.ts";
 export { buyList, cuttingSteps, makingSteps, wasteTable } from "./render/text/index.ts";
-export { kitsList } from "./render/text/kits.ts";
-export { kitSteps } from "./render/text/making.ts";
-export { savingsList } from "./render/text/savings.ts";
-export { sizesTable } from "./render/text/several-sizes.ts";
-export { fatQuarterList, stashUse, suitsList } from "./render/text/sources.ts";
-export { clothLines, stashList } from "./render/text/stash.ts";
-export { widthsList } from "./render/text/widths.ts";
+export { kitSteps } from "./render/text/sewing/making.ts";
 export { findSavings } from "./savings/index.ts";
 export {
   beginWork,
@@ -170,11 +170,11 @@ export function loadPng() {
 
 /** The picture of ways of making side by side, loaded when it is first wanted. */
 export function loadComparisonDrawing() {
-  return import("./render/svg/draw-comparison.ts");
+  return import("./render/svg/quilt/draw-comparison.ts");
 }
 
 /** The picture of arrangements side by side, loaded when it is first wanted. */
 export function loadArrangementDrawing() {
-  return import("./render/svg/draw-arrangements.ts");
+  return import("./render/svg/quilt/draw-arrangements.ts");
 }
 export { quickSolve, withoutEasing } from "./choices/quick-solve.ts";

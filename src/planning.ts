@@ -43,13 +43,14 @@ export { leastBought } from "./plan/proved/index.ts";
 export type { FabricPlan, Plan } from "./plan/types.ts";
 export { findUnitKind, layOutQuilt, plainDesign, UNIT_KINDS, unitList } from "./quilt/index.ts";
 export { bookPage, classSheet, kitBook, pageOf, patternOf } from "./render/book/index.ts";
+export { typeset } from "./render/book/paper/typeset.ts";
+export { sewingParts } from "./render/book/parts/sewing-parts.ts";
 export type { PatternSize } from "./render/book/pattern.ts";
-export { sewingParts } from "./render/book/sewing-parts.ts";
-export { typeset } from "./render/book/typeset.ts";
 export { buyCsv, cutsCsv } from "./render/csv/index.ts";
 export { unitsCsv } from "./render/csv/units.ts";
 export { type PatternSource, planFiles } from "./render/files/plan-files.ts";
 export { planJson } from "./render/json/index.ts";
+export { runOutlines } from "./render/svg/cutting/run-outlines.ts";
 export {
   blockApart,
   drawBlocks,
@@ -60,10 +61,9 @@ export {
   drawTop,
   drawUnitSteps,
 } from "./render/svg/index.ts";
-export { runOutlines } from "./render/svg/run-outlines.ts";
+export { fabricTiles } from "./render/svg/scene/textures.ts";
 export { unitStepPictures } from "./render/svg/steps/unit-step-pictures.ts";
-export { fabricTiles } from "./render/svg/textures.ts";
-export { forMakers } from "./render/text/for-makers.ts";
+export { kitsList } from "./render/text/buying/kits.ts";
 export { goneOnList } from "./render/text/go-on.ts";
 export {
   buyList,
@@ -76,8 +76,8 @@ export {
   totalPrice,
   wasteTable,
 } from "./render/text/index.ts";
-export { kitsList } from "./render/text/kits.ts";
-export { kitSteps } from "./render/text/making.ts";
+export { forMakers } from "./render/text/sewing/for-makers.ts";
+export { kitSteps } from "./render/text/sewing/making.ts";
 export {
   addEntry,
   beforeEntry,

@@ -1,16 +1,16 @@
 import type { PackingResult, StockLayout } from "../engine/types.ts";
 import type { Ticks } from "../length/types.ts";
 import { afterWashing, leastPurchase, usableWidth } from "../stock/index.ts";
-import { buildLay, type Cloth, cuttingOf, laidItems } from "./build-lay.ts";
 import { usedOf } from "./cheapest-mix.ts";
 import type { Chosen } from "./choose-cut-lists.ts";
-import { listSteps } from "./list-steps.ts";
-import { orderCuts } from "./order-cuts.ts";
+import { buildLay, type Cloth, cuttingOf, laidItems } from "./lays/build-lay.ts";
+import { listSteps } from "./lays/list-steps.ts";
+import { orderCuts } from "./lays/order-cuts.ts";
+import { listLeftovers, markKept, sumWaste } from "./lays/sum-waste.ts";
 import { lengthsOf, type OnBolt, ontoBolts, purchaseOf } from "./packing/onto-bolts.ts";
 import { UNSQUARED } from "./pose-problem.ts";
 import type { PlanSettings } from "./request.ts";
 import { mistakesIn } from "./spoiled-strip.ts";
-import { listLeftovers, markKept, sumWaste } from "./sum-waste.ts";
 import type { FabricPlan, FixedStock, Lay, Mix, PlanBound, Purchase } from "./types.ts";
 
 /**

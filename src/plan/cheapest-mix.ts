@@ -3,7 +3,7 @@ import { atMost, hasPlan, type StockAims } from "../engine/index.ts";
 import type { PackingProblem, PackingResult, SearchLimits } from "../engine/types.ts";
 import { purchaseFor, usableWidth } from "../stock/index.ts";
 import type { Chosen } from "./choose-cut-lists.ts";
-import { stackLimit } from "./flag-steps.ts";
+import { stackLimit } from "./lays/flag-steps.ts";
 import { type FixedPiece, posePackingProblem } from "./pose-problem.ts";
 import type { PlanSettings, Solve } from "./request.ts";
 import { onlyUsed, stockAims } from "./stock-aims.ts";

@@ -8,7 +8,7 @@ import { hasPlan } from "../engine/index.ts";
 import type { PackingProblem, PackingResult, SearchLimits } from "../engine/types.ts";
 import { formatLength } from "../length/format.ts";
 import { purchaseFor, usableWidth } from "../stock/index.ts";
-import { stackLimit } from "./flag-steps.ts";
+import { stackLimit } from "./lays/flag-steps.ts";
 import { packShared, type SharedEffort } from "./pack-shared.ts";
 import { type FixedPiece, posePackingProblem, UNSQUARED } from "./pose-problem.ts";
 import type { Bolt, PlanSettings, Solve } from "./request.ts";

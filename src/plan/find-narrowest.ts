@@ -3,8 +3,8 @@ import { atMost, type EngineJob, hasPlan } from "../engine/index.ts";
 import type { CuttingStyle, PackingResult, SearchLimits, StackLimit } from "../engine/types.ts";
 import type { Ticks } from "../length/types.ts";
 import { lengthLimit } from "../stock/index.ts";
+import { everyPart } from "./lays/parts.ts";
 import { lengthsOf, ontoBolts, purchaseOf, tooLongForBolt } from "./packing/onto-bolts.ts";
-import { everyPart } from "./parts.ts";
 import { posePackingProblem } from "./pose-problem.ts";
 import type { Lay, Purchase } from "./types.ts";
 

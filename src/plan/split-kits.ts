@@ -1,12 +1,12 @@
 import { atMost, hasPlan } from "../engine/index.ts";
 import type { PackingProblem, PackingResult, SearchLimits, StripSection } from "../engine/types.ts";
 import { usableWidth } from "../stock/index.ts";
-import { buildLay, cuttingOf, laidItems } from "./build-lay.ts";
 import type { Chosen } from "./choose-cut-lists.ts";
-import { tableOf } from "./flag-steps.ts";
 import type { KitShare } from "./kit-types.ts";
+import { buildLay, cuttingOf, laidItems } from "./lays/build-lay.ts";
+import { tableOf } from "./lays/flag-steps.ts";
+import { everyPart, likeness } from "./lays/parts.ts";
 import { limitOnBolts } from "./packing/ease-work.ts";
-import { everyPart, likeness } from "./parts.ts";
 import type { PlanSettings, Solve } from "./request.ts";
 import type { Lay } from "./types.ts";
 

@@ -1,7 +1,7 @@
 import { beforeAll, describe, expect, test } from "vitest";
 import { auditPlan } from "../../src/audit/index.ts";
 import { listCuts } from "../../src/cutlist/list-cuts.ts";
-import { everyPart } from "../../src/plan/parts.ts";
+import { everyPart } from "../../src/plan/lays/parts.ts";
 import { planCutLists } from "../../src/plan/plan-cut-lists.ts";
 import type { CuttingStep, FabricPlan, Part, Plan } from "../../src/plan/types.ts";
 import { cutListSpec, fabric, piece, solveHere } from "../support/cut-list-spec.ts";

@@ -1,7 +1,7 @@
 import { beforeAll, expect, test } from "vitest";
 import { auditPlan } from "../../src/audit/index.ts";
 import { listCuts } from "../../src/cutlist/list-cuts.ts";
-import { everyPart } from "../../src/plan/parts.ts";
+import { everyPart } from "../../src/plan/lays/parts.ts";
 import { planCutLists } from "../../src/plan/plan-cut-lists.ts";
 import type { Part, Plan } from "../../src/plan/types.ts";
 import type { CutListSpec } from "../../src/spec/types.ts";

@@ -5,7 +5,7 @@ import { turnBlocks, writtenRows } from "../../src/choices/arranging/turned-spec
 import { mirrorTurns, readArrangements, turnings } from "../../src/choices/arranging/turnings.ts";
 import { planSpec } from "../../src/pipeline.ts";
 import { exactToNumber, fillRows, layOutQuilt } from "../../src/quilt/index.ts";
-import { arrangementsScene } from "../../src/render/svg/draw-arrangements.ts";
+import { arrangementsScene } from "../../src/render/svg/quilt/draw-arrangements.ts";
 import { arrangementPictures, arrangementsTable } from "../../src/render/text/arrange.ts";
 import { type QuiltSpec, readSpecFile } from "../../src/spec/index.ts";
 import { english } from "../../src/words/index.ts";

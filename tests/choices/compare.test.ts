@@ -10,7 +10,7 @@ import { listQuiltCuts } from "../../src/cutlist/index.ts";
 import { planQuilt, planSpec } from "../../src/pipeline.ts";
 import { findUnitKind, layOutQuilt } from "../../src/quilt/index.ts";
 import { plainDesign } from "../../src/quilt/units/design.ts";
-import { comparisonScene } from "../../src/render/svg/draw-comparison.ts";
+import { comparisonScene } from "../../src/render/svg/quilt/draw-comparison.ts";
 import { comparisonTable } from "../../src/render/text/compare.ts";
 import { type QuiltSpec, readSpecFile, type StepMinutes, USUAL_MINUTES } from "../../src/spec/index.ts";
 import { english } from "../../src/words/index.ts";

@@ -7,9 +7,9 @@ import { solveHere } from "../../src/index.ts";
 import { USUAL_OPTIONS } from "../../src/pipeline.ts";
 import type { Plan } from "../../src/plan/types.ts";
 import { classSheet, kitBook, pageOf } from "../../src/render/book/index.ts";
+import { kitPrices, kitsList } from "../../src/render/text/buying/kits.ts";
 import { cuttingSteps } from "../../src/render/text/index.ts";
-import { kitPrices, kitsList } from "../../src/render/text/kits.ts";
-import { kitSteps } from "../../src/render/text/making.ts";
+import { kitSteps } from "../../src/render/text/sewing/making.ts";
 import { type QuiltSpec, readKitLine, readSpecFile } from "../../src/spec/index.ts";
 import { english } from "../../src/words/index.ts";
 

@@ -7,7 +7,7 @@ import {
 } from "../../src/choices/arranging/arrange-blocks.ts";
 import { planSpec } from "../../src/pipeline.ts";
 import { exactToNumber, type QuiltTop } from "../../src/quilt/index.ts";
-import { arrangementsScene } from "../../src/render/svg/draw-arrangements.ts";
+import { arrangementsScene } from "../../src/render/svg/quilt/draw-arrangements.ts";
 import { arrangementPictures, arrangementsTable } from "../../src/render/text/arrange.ts";
 import { english } from "../../src/words/index.ts";
 import { faultsOf } from "../support/sound-scene.ts";

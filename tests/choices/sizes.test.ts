@@ -6,7 +6,7 @@ import { EIGHTH_INCH_RULER, QUARTER_CENTIMETRE_RULER } from "../../src/length/in
 import { planSpec } from "../../src/pipeline.ts";
 import { exactToNumber, layOutQuilt } from "../../src/quilt/index.ts";
 import { sizesCsv } from "../../src/render/csv/sizes.ts";
-import { sizesTable } from "../../src/render/text/several-sizes.ts";
+import { sizesTable } from "../../src/render/text/buying/several-sizes.ts";
 import { readSpecFile } from "../../src/spec/index.ts";
 import { MATTRESS_SIZES, mattressSize } from "../../src/stock/index.ts";
 import { english } from "../../src/words/index.ts";

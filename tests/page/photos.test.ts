@@ -12,8 +12,8 @@ import {
   turnedOn,
   WHOLE,
 } from "../../src/page/photos.ts";
+import { forgetTextures, textureNumber } from "../../src/page/ui/fabric/texture-numbers.ts";
 import * as state from "../../src/page/ui/state.ts";
-import { forgetTextures, textureNumber } from "../../src/page/ui/texture-numbers.ts";
 import { checkQuilt } from "../../src/pipeline.ts";
 import { quiltNamed } from "./quilts.ts";
 

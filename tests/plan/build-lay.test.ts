@@ -1,8 +1,8 @@
 import { describe, expect, test } from "vitest";
 import type { PackingItem, StripColumn } from "../../src/engine/types.ts";
-import { buildLay } from "../../src/plan/build-lay.ts";
-import { buildStrip } from "../../src/plan/build-strip.ts";
-import { everyPart } from "../../src/plan/parts.ts";
+import { buildLay } from "../../src/plan/lays/build-lay.ts";
+import { buildStrip } from "../../src/plan/lays/build-strip.ts";
+import { everyPart } from "../../src/plan/lays/parts.ts";
 import type { Part } from "../../src/plan/types.ts";
 
 function item(across: number, along: number): PackingItem {

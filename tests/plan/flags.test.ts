@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
-import { flagsFor } from "../../src/plan/flag-steps.ts";
-import { cutInto, pieceLeaf, wasteLeaf } from "../../src/plan/parts.ts";
+import { flagsFor } from "../../src/plan/lays/flag-steps.ts";
+import { cutInto, pieceLeaf, wasteLeaf } from "../../src/plan/lays/parts.ts";
 import { IN } from "../support/cut-list-spec.ts";
 
 /** A strip or band of one piece and an end, sizes in inches. */

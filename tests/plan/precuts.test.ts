@@ -3,7 +3,7 @@ import { auditPlan } from "../../src/audit/index.ts";
 import { listCuts } from "../../src/cutlist/list-cuts.ts";
 import { planCutLists } from "../../src/plan/plan-cut-lists.ts";
 import type { FabricPlan } from "../../src/plan/types.ts";
-import { cuttingSteps } from "../../src/render/text/steps.ts";
+import { cuttingSteps } from "../../src/render/text/cutting/steps.ts";
 import { readSpecFile } from "../../src/spec/index.ts";
 import type { CutListSpec } from "../../src/spec/types.ts";
 import { usableWidth } from "../../src/stock/index.ts";

@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import { beforeAll, describe, expect, test } from "vitest";
 import { auditPlan } from "../../src/audit/index.ts";
 import { planQuilt, USUAL_OPTIONS } from "../../src/pipeline.ts";
-import { everyPart } from "../../src/plan/parts.ts";
+import { everyPart } from "../../src/plan/lays/parts.ts";
 import type { FabricPlan, Part, Plan } from "../../src/plan/types.ts";
 import { cutsCsv } from "../../src/render/csv/index.ts";
 import { drawFabric } from "../../src/render/svg/index.ts";

@@ -1,7 +1,7 @@
 import { listCuts } from "../../src/cutlist/list-cuts.ts";
 import { EIGHTH_INCH_RULER, INCH } from "../../src/length/index.ts";
 import type { Ruler } from "../../src/length/types.ts";
-import { transposed } from "../../src/plan/parts.ts";
+import { transposed } from "../../src/plan/lays/parts.ts";
 import { planCutLists } from "../../src/plan/plan-cut-lists.ts";
 import type { FabricPlan, Lay, Plan } from "../../src/plan/types.ts";
 import type { CutListSpec, FabricSpec } from "../../src/spec/types.ts";

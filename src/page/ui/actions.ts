@@ -7,8 +7,8 @@ import type { Session } from "../session.ts";
 import { keepSewn, NOTHING_SEWN, type Sewn, sewnOf } from "../sewn.ts";
 import { keepDraft, newKey } from "../store.ts";
 import { words } from "../words/index.ts";
+import { forgetTextures } from "./fabric/texture-numbers.ts";
 import * as state from "./state.ts";
-import { forgetTextures } from "./texture-numbers.ts";
 
 let history: History = historyOf("");
 let session: Session | null = null;

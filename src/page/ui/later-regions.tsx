@@ -2,7 +2,7 @@ import { useEffect } from "preact/hooks";
 import type { Shown, ShowWhat } from "../planner/messages.ts";
 import { words } from "../words/index.ts";
 import { sessionInHand } from "./actions.ts";
-import { seenPhotos } from "./photo-fills.tsx";
+import { seenPhotos } from "./fabric/photo-fills.tsx";
 import * as state from "./state.ts";
 import { Label } from "./steps.tsx";
 

@@ -7,7 +7,7 @@ import { EMPTY_SHEET, STARTS } from "../starts.ts";
 import { CLASS, draftOf, newKey, tookUp } from "../store.ts";
 import { words } from "../words/index.ts";
 import { begin, sayOfWork } from "./actions.ts";
-import { openDrawer } from "./drawer-hand.ts";
+import { openDrawer } from "./fabric/drawer-hand.ts";
 import * as state from "./state.ts";
 
 /** Why the file opened last was not taken; empty where it was. */

@@ -2,6 +2,7 @@ import type { FabricModel } from "../../edits/model.ts";
 import { fabricKey } from "../../planning.ts";
 import type { Amount } from "../planner/amounts.ts";
 import { words } from "../words/index.ts";
+import { paintsOf, Textures } from "./draw/cloth.tsx";
 import {
   type AmountState,
   amountText,
@@ -11,9 +12,8 @@ import {
   foldsOf,
   stateOf,
   sumText,
-} from "./amount-lines.ts";
-import { paintsOf, Textures } from "./cloth.tsx";
-import { photoFill } from "./photo-fills.tsx";
+} from "./fabric/amount-lines.ts";
+import { photoFill } from "./fabric/photo-fills.tsx";
 import * as state from "./state.ts";
 
 export const fabricNamed = (name: string): FabricModel | null =>

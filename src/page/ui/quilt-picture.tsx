@@ -1,7 +1,7 @@
 import type { QuiltModel } from "../../edits/model.ts";
 import { fabricKey } from "../../planning.ts";
 import type { Picture } from "../planner/picture.ts";
-import { Cloth, Textures, Ups } from "./cloth.tsx";
+import { Cloth, Textures, Ups } from "./draw/cloth.tsx";
 
 /** The patches of a top, a shape for each fabric, in the colours the file has now. */
 export function Patches({

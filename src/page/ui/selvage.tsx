@@ -4,7 +4,7 @@ import { download, nameOnDisk, saveFile } from "../files.ts";
 import { UNIT } from "../planner/picture.ts";
 import { words } from "../words/index.ts";
 import { canRedo, canUndo, edit, redo, undo } from "./actions.ts";
-import { paintsOf, Textures } from "./cloth.tsx";
+import { paintsOf, Textures } from "./draw/cloth.tsx";
 import { lookOnDisk, openFromDisk } from "./opening.ts";
 import * as state from "./state.ts";
 import { sizeSaid } from "./steps.tsx";

@@ -24,23 +24,23 @@ import {
   undo,
   useSession,
 } from "./actions.ts";
-import { changesSaid } from "./amount-lines.ts";
-import { BlockSheet } from "./block-sheet.tsx";
-import { CutRegion } from "./cut-region.tsx";
-import { takeDrawer } from "./drawer-hand.ts";
-import { FabricRegion } from "./fabric-region.tsx";
+import { CutRegion } from "./cut/cut-region.tsx";
+import { BlockSheet } from "./draw/block-sheet.tsx";
+import { QuiltSheet } from "./draw/quilt-sheet.tsx";
+import { changesSaid } from "./fabric/amount-lines.ts";
+import { takeDrawer } from "./fabric/drawer-hand.ts";
+import { FabricRegion } from "./fabric/fabric-region.tsx";
+import { PhotoDefs } from "./fabric/photo-fills.tsx";
+import { dropped } from "./fabric/photo-hand.ts";
 import { Faults } from "./faults.tsx";
 import { FirstOpen } from "./first-open.tsx";
 import { Notices, Refused } from "./notices.tsx";
 import { lookOnDisk, take, takeForClass, takeText } from "./opening.ts";
-import { PatternRegion } from "./pattern-region.tsx";
-import { PhotoDefs } from "./photo-fills.tsx";
-import { dropped } from "./photo-hand.ts";
+import { PatternRegion } from "./pattern/pattern-region.tsx";
 import { Pile, ShortPile } from "./pile.tsx";
-import { QuiltSheet } from "./quilt-sheet.tsx";
 import { followHand, SaidHere } from "./said-here.tsx";
 import { LowerSelvage, regionsThere, Selvage, save, takeFabric } from "./selvage.tsx";
-import { SewRegion } from "./sew-region.tsx";
+import { SewRegion } from "./sew/sew-region.tsx";
 import * as state from "./state.ts";
 import { TextPanel } from "./text-panel.tsx";
 import { Tour } from "./tour.tsx";

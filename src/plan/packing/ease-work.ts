@@ -2,7 +2,7 @@ import type { PackingResult, SearchLimits } from "../../engine/types.ts";
 import type { FabricSpec } from "../../spec/types.ts";
 import { lengthLimit } from "../../stock/index.ts";
 import type { Chosen } from "../choose-cut-lists.ts";
-import { tableOf } from "../flag-steps.ts";
+import { tableOf } from "../lays/flag-steps.ts";
 import type { LengthInHand } from "../length-in-hand.ts";
 import type { PlanSettings, Solve } from "../request.ts";
 import { lengthsOf, ontoBolts, purchaseOf, tooLongForBolt } from "./onto-bolts.ts";

@@ -1,14 +1,14 @@
 import type { Plan } from "../../plan/types.ts";
 import type { Words } from "../../words/index.ts";
-import { shorten } from "../svg/text-fit.ts";
-import { blockMarkup, inlined, progressMark, swatchMark, widthClass } from "./blocks.ts";
+import { shorten } from "../svg/scene/text-fit.ts";
 import { bookOf } from "./book.ts";
 import type { Book } from "./content.ts";
-import { element, escapeCss, type Markup, trusted } from "./markup.ts";
-import { columnShares, PER_UNIT, sizeOf } from "./measure.ts";
-import { type LaidBook, type LaidSection, laidOut } from "./paginate.ts";
-import { BOOK_SCRIPT, BOOK_SCRIPT_HASH } from "./script.ts";
-import { BOOK_STYLE } from "./style.ts";
+import { blockMarkup, inlined, progressMark, swatchMark, widthClass } from "./paper/blocks.ts";
+import { element, escapeCss, type Markup, trusted } from "./paper/markup.ts";
+import { columnShares, PER_UNIT, sizeOf } from "./paper/measure.ts";
+import { type LaidBook, type LaidSection, laidOut } from "./paper/paginate.ts";
+import { BOOK_SCRIPT, BOOK_SCRIPT_HASH } from "./paper/script.ts";
+import { BOOK_STYLE } from "./paper/style.ts";
 
 /** Points that a running header has room for, and the size it is set in. */
 const HEADER_ROOM = 230;

@@ -1,11 +1,12 @@
 import type { Comparison } from "../../choices/methods/comparison.ts";
 import type { Plan } from "../../plan/types.ts";
 import type { Words } from "../../words/index.ts";
-import { buyingSection } from "./buying.ts";
-import { comparingSection } from "./comparing.ts";
 import type { Book, Section } from "./content.ts";
-import { coverOf } from "./cover.ts";
-import { cuttingSection } from "./cutting.ts";
+import { labelSection } from "./handouts/labels.ts";
+import { buyingSection } from "./parts/buying.ts";
+import { comparingSection } from "./parts/comparing.ts";
+import { coverOf } from "./parts/cover.ts";
+import { cuttingSection } from "./parts/cutting.ts";
 import {
   assumptionSection,
   cautionedOnce,
@@ -13,11 +14,10 @@ import {
   glossarySection,
   handSection,
   readingSection,
-} from "./front-matter.ts";
-import { labelSection } from "./labels.ts";
-import { type MakingPart, makingParts } from "./making-parts.ts";
-import { templateSection } from "./templates.ts";
-import { wasteSection } from "./waste.ts";
+} from "./parts/front-matter.ts";
+import { type MakingPart, makingParts } from "./parts/making-parts.ts";
+import { templateSection } from "./parts/templates.ts";
+import { wasteSection } from "./parts/waste.ts";
 
 /** 32 bits that change with the text (Fowler, Noll and Vo's FNV-1a hash), as eight hexadecimal digits. */
 function fingerprint(text: string): string {

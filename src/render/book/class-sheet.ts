@@ -1,15 +1,15 @@
 import type { Kits } from "../../choices/kits/kits.ts";
 import type { Plan } from "../../plan/types.ts";
 import type { Words } from "../../words/index.ts";
-import { forMakers } from "../text/for-makers.ts";
+import { kitPrices, sortName } from "../text/buying/kits.ts";
+import { money } from "../text/buying/money.ts";
 import { alsoNeeded, pieceFacts } from "../text/index.ts";
-import { kitPrices, sortName } from "../text/kits.ts";
-import { money } from "../text/money.ts";
-import { unitGroups } from "../text/unit-groups.ts";
-import { toldGroup } from "../text/unit-told.ts";
+import { forMakers } from "../text/sewing/for-makers.ts";
+import { unitGroups } from "../text/sewing/unit-groups.ts";
+import { toldGroup } from "../text/sewing/unit-told.ts";
 import type { Block, Book, Cell, Section, Step, StepGroup, Table } from "./content.ts";
-import { coverOf } from "./cover.ts";
-import { sentence, typeset } from "./typeset.ts";
+import { sentence, typeset } from "./paper/typeset.ts";
+import { coverOf } from "./parts/cover.ts";
 
 /** Kinds of units that are taught in one session. */
 const UNITS_A_SESSION = 3;

@@ -1,4 +1,4 @@
-import type { Scene } from "../svg/scene.ts";
+import type { Scene } from "../svg/scene/scene.ts";
 
 /**
  * What a cutting book says, before anybody decides how it looks: the web page and the printed file are

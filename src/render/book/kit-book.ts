@@ -1,11 +1,11 @@
 import type { KitsAlike } from "../../choices/kits/kits.ts";
 import type { PatternPart, PatternSpec } from "../../spec/pattern-types.ts";
 import type { Words } from "../../words/index.ts";
+import { sortName } from "../text/buying/kits.ts";
 import { pieceFacts } from "../text/index.ts";
-import { sortName } from "../text/kits.ts";
 import type { Block, Book, Table } from "./content.ts";
+import { sentence, typeset } from "./paper/typeset.ts";
 import { patternOf } from "./pattern.ts";
-import { sentence, typeset } from "./typeset.ts";
 
 /** What a pupil with a kit neither buys nor cuts. */
 const NOT_IN_KIT: ReadonlySet<PatternPart> = new Set<PatternPart>(["requirements", "cutting"]);

@@ -3,21 +3,21 @@ import type { Plan } from "../../plan/types.ts";
 import type { PatternPart, PatternSpec } from "../../spec/pattern-types.ts";
 import type { Words } from "../../words/index.ts";
 import { colouringScene, coverScene } from "../svg/index.ts";
-import { ticksOf } from "../svg/patches.ts";
-import { spokenSizeNear } from "../svg/quilt-words.ts";
-import { forMakers } from "../text/for-makers.ts";
+import { ticksOf } from "../svg/quilt/patches.ts";
+import { spokenSizeNear } from "../svg/quilt/quilt-words.ts";
+import { fabricNotes } from "../text/cutting/steps.ts";
 import { alsoNeeded, boughtWords, handLines, pieceFacts } from "../text/index.ts";
-import { fabricNotes } from "../text/steps.ts";
-import { authorWords } from "./author-words.ts";
+import { forMakers } from "../text/sewing/for-makers.ts";
 import type { Block, Book, Fact, Section, Table } from "./content.ts";
-import { cautionedOnce, cautionSection, glossarySection } from "./front-matter.ts";
-import { type MakingPart, makingParts } from "./making-parts.ts";
-import { letteredAlike } from "./pattern-letters.ts";
-import { fabricBlocks, makeTable, type PatternSize } from "./pattern-sizes.ts";
-import { templateSection } from "./templates.ts";
-import { sentence, typeset } from "./typeset.ts";
+import { sentence, typeset } from "./paper/typeset.ts";
+import { authorWords } from "./parts/author-words.ts";
+import { cautionedOnce, cautionSection, glossarySection } from "./parts/front-matter.ts";
+import { type MakingPart, makingParts } from "./parts/making-parts.ts";
+import { letteredAlike } from "./parts/pattern-letters.ts";
+import { fabricBlocks, makeTable, type PatternSize } from "./parts/pattern-sizes.ts";
+import { templateSection } from "./parts/templates.ts";
 
-export type { PatternSize } from "./pattern-sizes.ts";
+export type { PatternSize } from "./parts/pattern-sizes.ts";
 
 function section(part: PatternPart, blocks: readonly Block[], words: Words): Section | null {
   if (blocks.length === 0) return null;

@@ -1,6 +1,6 @@
 import type { SeveralSizes } from "../../choices/sizes/several-sizes.ts";
 import type { Words } from "../../words/index.ts";
-import { sizesRows } from "../text/several-sizes.ts";
+import { sizesRows } from "../text/buying/several-sizes.ts";
 import { csv } from "./index.ts";
 
 /** The requirement table of several sizes: a line for each thing to tell, a column for each size. */

@@ -1,5 +1,5 @@
 import bidiFactory from "bidi-js";
-import { turns } from "../svg/text-fit.ts";
+import { turns } from "../svg/scene/text-fit.ts";
 
 // The package is a function of itself to Node; its types speak of a module with a default.
 const bidi = (bidiFactory as unknown as typeof bidiFactory.default)();

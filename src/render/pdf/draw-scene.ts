@@ -1,6 +1,6 @@
-import { sizeOf } from "../book/measure.ts";
-import type { Outline, Paint, Scene, SceneNode, TextNode } from "../svg/scene.ts";
-import { cleanText, startsRightToLeft } from "../svg/text-fit.ts";
+import { sizeOf } from "../book/paper/measure.ts";
+import type { Outline, Paint, Scene, SceneNode, TextNode } from "../svg/scene/scene.ts";
+import { cleanText, startsRightToLeft } from "../svg/scene/text-fit.ts";
 import { marked, type Sheet } from "./sheet.ts";
 import { setLine } from "./typesetter.ts";
 

@@ -3,10 +3,10 @@ import type { Plan } from "../../plan/types.ts";
 import type { Words } from "../../words/index.ts";
 import { bookOf } from "../book/book.ts";
 import type { Book } from "../book/content.ts";
-import { GAP, high, LEAF, sizeOf, TYPE } from "../book/measure.ts";
-import { type LaidBook, type LaidSection, laidOut } from "../book/paginate.ts";
-import { DAY } from "../book/style.ts";
-import { safeColour } from "../svg/palette.ts";
+import { GAP, high, LEAF, sizeOf, TYPE } from "../book/paper/measure.ts";
+import { type LaidBook, type LaidSection, laidOut } from "../book/paper/paginate.ts";
+import { DAY } from "../book/paper/style.ts";
+import { safeColour } from "../svg/scene/palette.ts";
 import { drawingAt } from "./draw-scene.ts";
 import { drawBlock } from "./pdf-blocks.ts";
 import {

@@ -15,10 +15,10 @@ import {
   termHigh,
   termLines,
   toolHigh,
-} from "../book/measure.ts";
-import type { LaidBlock } from "../book/paginate.ts";
-import { DAY } from "../book/style.ts";
-import { safeColour } from "../svg/palette.ts";
+} from "../book/paper/measure.ts";
+import type { LaidBlock } from "../book/paper/paginate.ts";
+import { DAY } from "../book/paper/style.ts";
+import { safeColour } from "../svg/scene/palette.ts";
 import { drawingAt } from "./draw-scene.ts";
 import { aside, marked, type Sheet, square, textAt, within } from "./sheet.ts";
 import { drawCards, drawSteps, type Place } from "./steps.ts";

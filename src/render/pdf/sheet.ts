@@ -1,7 +1,7 @@
 import PDFDocument from "pdfkit";
-import { LEAF, linesIn, type Type } from "../book/measure.ts";
-import { DAY } from "../book/style.ts";
-import { fitText, startsRightToLeft } from "../svg/text-fit.ts";
+import { LEAF, linesIn, type Type } from "../book/paper/measure.ts";
+import { DAY } from "../book/paper/style.ts";
+import { fitText, startsRightToLeft } from "../svg/scene/text-fit.ts";
 import {
   type Face,
   type FontFiles,

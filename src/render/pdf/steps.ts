@@ -1,5 +1,5 @@
-import { cardRows } from "../book/break-block.ts";
 import type { Card, Step, StepGroup } from "../book/content.ts";
+import { cardRows } from "../book/paper/break-block.ts";
 import {
   cardForm,
   cardHigh,
@@ -15,8 +15,8 @@ import {
   stepRoom,
   TYPE,
   tableHigh,
-} from "../book/measure.ts";
-import { DAY } from "../book/style.ts";
+} from "../book/paper/measure.ts";
+import { DAY } from "../book/paper/style.ts";
 import { drawingAt } from "./draw-scene.ts";
 import { aside, marked, rule, type Sheet, square, textAt, within } from "./sheet.ts";
 import { drawTable } from "./tables.ts";

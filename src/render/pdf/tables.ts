@@ -1,7 +1,16 @@
 import type { Cell, Table } from "../book/content.ts";
-import { captionHigh, cellHigh, columnsOf, GAP, high, rowHigh, TYPE, tableHead } from "../book/measure.ts";
-import { DAY } from "../book/style.ts";
-import { safeColour } from "../svg/palette.ts";
+import {
+  captionHigh,
+  cellHigh,
+  columnsOf,
+  GAP,
+  high,
+  rowHigh,
+  TYPE,
+  tableHead,
+} from "../book/paper/measure.ts";
+import { DAY } from "../book/paper/style.ts";
+import { safeColour } from "../svg/scene/palette.ts";
 import { aside, marked, rule, type Sheet, square, textAt, within } from "./sheet.ts";
 
 interface Place {

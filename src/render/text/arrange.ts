@@ -9,7 +9,7 @@ import type { WrittenGrid } from "../../choices/arranging/turned-spec.ts";
 import type { Words } from "../../words/index.ts";
 import { wordAll } from "../../words/index.ts";
 
-import { money } from "./buy.ts";
+import { money } from "./buying/buy.ts";
 
 import { alignedLines, type Column } from "./table.ts";
 import { wrapLine } from "./wrap-line.ts";

@@ -3,7 +3,7 @@ import type { FabricFigures, Figures } from "../../choices/methods/making-figure
 import { formatLength } from "../../length/format.ts";
 import type { Ruler } from "../../length/types.ts";
 import type { Words } from "../../words/index.ts";
-import { money } from "./buy.ts";
+import { money } from "./buying/buy.ts";
 
 import { alignedLines, type Column } from "./table.ts";
 

@@ -3,7 +3,7 @@ import type { Plan } from "../../plan/types.ts";
 import type { Change } from "../../state/index.ts";
 import type { Words } from "../../words/index.ts";
 
-import { ranges } from "./instructions.ts";
+import { ranges } from "./cutting/instructions.ts";
 
 function changeLines(change: Change, { ruler, said = [] }: Plan, last: boolean, words: Words): string[] {
   const { cut, lost, served, taken, width, wider, letters, still, more } = change;

@@ -1,6 +1,6 @@
-export { alikeLays, boughtWords, layTitle, weighedLines } from "./bought.ts";
-export { alsoNeeded, assumptionsOf, buyList, priceOf, proofOf, totalPrice } from "./buy.ts";
-export { FROM_BAGS, type Instruction, instructionsFor, ranges } from "./instructions.ts";
-export { makingSteps } from "./making.ts";
-export { cuttingSteps, handLines, leftoverSizes, pieceFacts } from "./steps.ts";
-export { wasteTable } from "./waste.ts";
+export { alikeLays, boughtWords, layTitle, weighedLines } from "./buying/bought.ts";
+export { alsoNeeded, assumptionsOf, buyList, priceOf, proofOf, totalPrice } from "./buying/buy.ts";
+export { FROM_BAGS, type Instruction, instructionsFor, ranges } from "./cutting/instructions.ts";
+export { cuttingSteps, handLines, leftoverSizes, pieceFacts } from "./cutting/steps.ts";
+export { wasteTable } from "./cutting/waste.ts";
+export { makingSteps } from "./sewing/making.ts";

@@ -2,8 +2,8 @@ import { formatExact, formatExactSize, formatLength } from "../../length/index.t
 import type { CuttingStep, FabricPlan, Plan } from "../../plan/types.ts";
 import type { ItemWords } from "../../words/en/cutting.ts";
 import type { Words } from "../../words/index.ts";
-import type { FoundStrip, StripGroup, Taken } from "./strip-reading.ts";
-import { findStrip, gathered, readStrip } from "./strip-reading.ts";
+import type { FoundStrip, StripGroup, Taken } from "./cutting/strip-reading.ts";
+import { findStrip, gathered, readStrip } from "./cutting/strip-reading.ts";
 
 /** Whose steps are told. */
 export interface Table {

@@ -4,7 +4,7 @@ import { isBetweenMarks, onMark } from "../../../src/length/index.ts";
 import { listAll } from "../../../src/pipeline.ts";
 import type { Plan } from "../../../src/plan/types.ts";
 import { UNIT_KINDS } from "../../../src/quilt/units/registry.ts";
-import { makingSteps } from "../../../src/render/text/making.ts";
+import { makingSteps } from "../../../src/render/text/sewing/making.ts";
 import type { QuiltSpec } from "../../../src/spec/quilt-types.ts";
 import { readSpecFile } from "../../../src/spec/read/read-spec-file.ts";
 import { english } from "../../../src/words/index.ts";

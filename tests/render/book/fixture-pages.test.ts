@@ -3,7 +3,7 @@ import { describe, expect, test } from "vitest";
 import { planSpec, solveHere, USUAL_OPTIONS } from "../../../src/index.ts";
 import type { Book } from "../../../src/render/book/content.ts";
 import { bookOf, classSheet, laidOut, pageOf, patternOf } from "../../../src/render/book/index.ts";
-import { emptiest } from "../../../src/render/book/paginate.ts";
+import { emptiest } from "../../../src/render/book/paper/paginate.ts";
 import { makingSteps } from "../../../src/render/text/index.ts";
 import { readSpecFile } from "../../../src/spec/index.ts";
 import { english, wordsFor } from "../../../src/words/index.ts";

@@ -1,7 +1,7 @@
 import { JSDOM } from "jsdom";
 import MarkdownIt from "markdown-it";
 import { describe, expect, test } from "vitest";
-import { escapeMarkdown } from "../../../src/render/book/handout-markdown.ts";
+import { escapeMarkdown } from "../../../src/render/book/handouts/handout-markdown.ts";
 import { bookOf, handoutMarkdown, handoutText } from "../../../src/render/book/index.ts";
 import { english } from "../../../src/words/index.ts";
 import { HOSTILE, hostilePlan, listPlan, quiltPlan } from "./book-plans.ts";

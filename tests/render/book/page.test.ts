@@ -4,8 +4,8 @@ import { JSDOM } from "jsdom";
 import { describe, expect, test } from "vitest";
 import type { Plan } from "../../../src/plan/types.ts";
 import { bookPage } from "../../../src/render/book/index.ts";
-import { BOOK_SCRIPT, BOOK_SCRIPT_HASH } from "../../../src/render/book/script.ts";
-import { DAY, NIGHT } from "../../../src/render/book/style.ts";
+import { BOOK_SCRIPT, BOOK_SCRIPT_HASH } from "../../../src/render/book/paper/script.ts";
+import { DAY, NIGHT } from "../../../src/render/book/paper/style.ts";
 import { english } from "../../../src/words/index.ts";
 import { hostilePlan, listPlan, metricPlan, quiltPlan, smallestPlan } from "./book-plans.ts";
 

@@ -4,7 +4,7 @@ import { visualRuns } from "../../../src/render/pdf/direction.ts";
 import { bookPdf } from "../../../src/render/pdf/index.ts";
 import { nativePainter } from "../../../src/render/png/index.ts";
 import { drawFabric } from "../../../src/render/svg/index.ts";
-import { fitText, isolated } from "../../../src/render/svg/text-fit.ts";
+import { fitText, isolated } from "../../../src/render/svg/scene/text-fit.ts";
 import { english } from "../../../src/words/index.ts";
 import { PDF_FONTS } from "../../support/fonts.ts";
 import { smallestPlan } from "./book-plans.ts";

@@ -1,9 +1,9 @@
 import { JSDOM } from "jsdom";
 import { describe, expect, test } from "vitest";
 import type { Part } from "../../../src/plan/types.ts";
-import { toSvg } from "../../../src/render/svg/canvas.ts";
-import { allParts } from "../../../src/render/svg/cloth.ts";
-import { fabricScene } from "../../../src/render/svg/draw-fabric.ts";
+import { allParts } from "../../../src/render/svg/cutting/cloth.ts";
+import { fabricScene } from "../../../src/render/svg/cutting/draw-fabric.ts";
+import { toSvg } from "../../../src/render/svg/scene/canvas.ts";
 import { english } from "../../../src/words/index.ts";
 import { faultsOf } from "../../support/sound-scene.ts";
 import { oneIn } from "../../support/sweep.ts";

@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { EIGHTH_INCH_RULER } from "../../../src/length/index.ts";
 import { mitreScene, mitreShape, mitreSketches } from "../../../src/render/svg/finish/draw-mitre.ts";
-import { type LineNode, type SceneNode, textsOf } from "../../../src/render/svg/scene.ts";
+import { type LineNode, type SceneNode, textsOf } from "../../../src/render/svg/scene/scene.ts";
 import { english } from "../../../src/words/index.ts";
 import { make } from "../../making/fixture.ts";
 

@@ -9,7 +9,7 @@ import {
   safeColour,
   WASTE_GROUND,
   WASTE_INK,
-} from "../../../src/render/svg/palette.ts";
+} from "../../../src/render/svg/scene/palette.ts";
 
 // W3C, Web Content Accessibility Guidelines (WCAG) 2.2, 2023: relative luminance, contrast ratio,
 // success criteria 1.4.3 (text 4.5 : 1) and 1.4.11 (graphics 3 : 1).

@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { planQuilt, solveHere, USUAL_OPTIONS } from "../../../src/index.ts";
 import { fabricScene, fabricScenes } from "../../../src/render/svg/index.ts";
-import type { SceneNode } from "../../../src/render/svg/scene.ts";
+import type { SceneNode } from "../../../src/render/svg/scene/scene.ts";
 import { english } from "../../../src/words/index.ts";
 
 /** Squares of two sizes on three bolts: more panels than stand readably on a low page. */

@@ -1,9 +1,14 @@
 import { describe, expect, test } from "vitest";
-import { toSvg } from "../../../src/render/svg/canvas.ts";
-import { onPaper, SHEET, templateScene, templateSheets } from "../../../src/render/svg/draw-template.ts";
-import { type LineNode, type Scene, type SceneNode, textsOf } from "../../../src/render/svg/scene.ts";
-import { ABOVE, OVERLAP, tilingOf } from "../../../src/render/svg/template-tiles.ts";
-import { boxOfText } from "../../../src/render/svg/text.ts";
+import { toSvg } from "../../../src/render/svg/scene/canvas.ts";
+import { type LineNode, type Scene, type SceneNode, textsOf } from "../../../src/render/svg/scene/scene.ts";
+import { boxOfText } from "../../../src/render/svg/scene/text.ts";
+import {
+  onPaper,
+  SHEET,
+  templateScene,
+  templateSheets,
+} from "../../../src/render/svg/templates/draw-template.ts";
+import { ABOVE, OVERLAP, tilingOf } from "../../../src/render/svg/templates/template-tiles.ts";
 import { english } from "../../../src/words/index.ts";
 import { LARGE, SAILS, type Template, templatePlan, templatesOf } from "../../support/template-plans.ts";
 

@@ -1,9 +1,9 @@
 import { Resvg } from "@resvg/resvg-js";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { spread } from "../../../src/render/svg/labels.ts";
-import { textWidth } from "../../../src/render/svg/metrics.ts";
-import { cleanText, shorten, wrap } from "../../../src/render/svg/text-fit.ts";
+import { spread } from "../../../src/render/svg/cutting/labels.ts";
+import { textWidth } from "../../../src/render/svg/scene/metrics.ts";
+import { cleanText, shorten, wrap } from "../../../src/render/svg/scene/text-fit.ts";
 import { FONT } from "../../support/visual.ts";
 
 /** Width the font itself gives, by a renderer that reads it: nothing of ours is in this figure. */

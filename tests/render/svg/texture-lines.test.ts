@@ -1,9 +1,15 @@
 import { expect, test } from "vitest";
 import { bookOf } from "../../../src/render/book/index.ts";
-import { toSvg } from "../../../src/render/svg/canvas.ts";
-import { moveNodes } from "../../../src/render/svg/move.ts";
-import { circle, line, type Outline, type Scene, type SceneNode } from "../../../src/render/svg/scene.ts";
-import { textureLines } from "../../../src/render/svg/texture-lines.ts";
+import { toSvg } from "../../../src/render/svg/scene/canvas.ts";
+import { moveNodes } from "../../../src/render/svg/scene/move.ts";
+import {
+  circle,
+  line,
+  type Outline,
+  type Scene,
+  type SceneNode,
+} from "../../../src/render/svg/scene/scene.ts";
+import { textureLines } from "../../../src/render/svg/scene/texture-lines.ts";
 import { english } from "../../../src/words/index.ts";
 import { quiltPlan } from "../book/book-plans.ts";
 

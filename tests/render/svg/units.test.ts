@@ -1,8 +1,8 @@
 import { expect, test } from "vitest";
 import { exactToNumber } from "../../../src/quilt/exact.ts";
 import { UNIT_KINDS, unitTurns } from "../../../src/quilt/index.ts";
-import { unitsScene } from "../../../src/render/svg/draw-units.ts";
-import { textsOf } from "../../../src/render/svg/scene.ts";
+import { unitsScene } from "../../../src/render/svg/quilt/draw-units.ts";
+import { textsOf } from "../../../src/render/svg/scene/scene.ts";
 import { english } from "../../../src/words/index.ts";
 import { faultsOf } from "../../support/sound-scene.ts";
 

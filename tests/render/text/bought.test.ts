@@ -2,7 +2,7 @@ import { expect, test } from "vitest";
 import { listCuts } from "../../../src/cutlist/list-cuts.ts";
 import { planCutLists } from "../../../src/plan/plan-cut-lists.ts";
 import type { Plan } from "../../../src/plan/types.ts";
-import { labelSection } from "../../../src/render/book/labels.ts";
+import { labelSection } from "../../../src/render/book/handouts/labels.ts";
 import { cuttingSteps } from "../../../src/render/text/index.ts";
 
 import { english } from "../../../src/words/index.ts";

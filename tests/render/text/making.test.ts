@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import { beforeAll, expect, test } from "vitest";
 import { planQuilt, USUAL_OPTIONS } from "../../../src/pipeline.ts";
 import type { Plan } from "../../../src/plan/types.ts";
-import { makingSteps } from "../../../src/render/text/making.ts";
+import { makingSteps } from "../../../src/render/text/sewing/making.ts";
 import { english } from "../../../src/words/index.ts";
 import { EVERY_BORDER, make, onPoint } from "../../making/fixture.ts";
 import { solveHere } from "../../support/cut-list-spec.ts";

@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { expect, test } from "vitest";
 import { planQuilt, USUAL_OPTIONS } from "../../../src/pipeline.ts";
-import { makingSteps } from "../../../src/render/text/making.ts";
+import { makingSteps } from "../../../src/render/text/sewing/making.ts";
 import { english } from "../../../src/words/index.ts";
 import { solveHere } from "../../support/cut-list-spec.ts";
 

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { wholeShares } from "../../../src/render/text/shares.ts";
+import { wholeShares } from "../../../src/render/text/buying/shares.ts";
 
 test("shares add up to the whole, and none is off by a unit or more", () => {
   fc.assert(

@@ -3,7 +3,7 @@ import { beforeAll, describe, expect, test } from "vitest";
 import { listAll, type PlanOptions, planQuilt, USUAL_OPTIONS } from "../../../src/pipeline.ts";
 import type { Plan } from "../../../src/plan/types.ts";
 import { buyList, cuttingSteps } from "../../../src/render/text/index.ts";
-import { makingSteps } from "../../../src/render/text/making.ts";
+import { makingSteps } from "../../../src/render/text/sewing/making.ts";
 import { readSpecFile } from "../../../src/spec/index.ts";
 import { readStash, takePlan } from "../../../src/stash/index.ts";
 import { english } from "../../../src/words/index.ts";

@@ -1,11 +1,11 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import type { Plan } from "../../../src/plan/types.ts";
-import { makingParts } from "../../../src/render/book/making-parts.ts";
-import { textsOf } from "../../../src/render/svg/scene.ts";
+import { makingParts } from "../../../src/render/book/parts/making-parts.ts";
+import { textsOf } from "../../../src/render/svg/scene/scene.ts";
 import { unitStepsScenes } from "../../../src/render/svg/steps/draw-unit-steps.ts";
-import { makingSteps } from "../../../src/render/text/making.ts";
-import { unitGroups } from "../../../src/render/text/unit-groups.ts";
+import { makingSteps } from "../../../src/render/text/sewing/making.ts";
+import { unitGroups } from "../../../src/render/text/sewing/unit-groups.ts";
 import { english } from "../../../src/words/index.ts";
 import { make } from "../../making/fixture.ts";
 import { stepFabrics } from "../../support/step-quilts.ts";

@@ -2,12 +2,12 @@ import { formatLength } from "../../../length/index.ts";
 import type { Ruler } from "../../../length/types.ts";
 import type { BorderRound, Making } from "../../../making/types.ts";
 import type { Words } from "../../../words/index.ts";
-import { INK, mix, PAPER, safeColour, WASTE_GROUND } from "../palette.ts";
-import { onPaper } from "../paper.ts";
-import type { Corner } from "../patches.ts";
-import type { Scene } from "../scene.ts";
-import { circle, line, path, type SceneNode } from "../scene.ts";
-import type { DrawnFabric } from "../textures.ts";
+import type { Corner } from "../quilt/patches.ts";
+import { INK, mix, PAPER, safeColour, WASTE_GROUND } from "../scene/palette.ts";
+import { onPaper } from "../scene/paper.ts";
+import type { Scene } from "../scene/scene.ts";
+import { circle, line, path, type SceneNode } from "../scene/scene.ts";
+import type { DrawnFabric } from "../scene/textures.ts";
 import { type Sketch, sketchRow } from "./making-finish-sketches.ts";
 
 /** Room of a picture: a corner of the top, its border outside it. */

@@ -3,13 +3,13 @@ import type { Ruler, Ticks } from "../../../length/types.ts";
 import type { Backing, Binding, Finishing } from "../../../making/types.ts";
 import type { QuiltTop } from "../../../quilt/types.ts";
 import type { Words } from "../../../words/index.ts";
-import { PAGE_WIDTH } from "../frame.ts";
-import { arrow } from "../marks.ts";
-import { INK, PAPER, QUIET_INK, WASTE_GROUND } from "../palette.ts";
-import { ticksOf } from "../patches.ts";
-import { line, path, rect, type SceneNode } from "../scene.ts";
-import { textIn } from "../text.ts";
-import { wrap } from "../text-fit.ts";
+import { ticksOf } from "../quilt/patches.ts";
+import { PAGE_WIDTH } from "../scene/frame.ts";
+import { arrow } from "../scene/marks.ts";
+import { INK, PAPER, QUIET_INK, WASTE_GROUND } from "../scene/palette.ts";
+import { line, path, rect, type SceneNode } from "../scene/scene.ts";
+import { textIn } from "../scene/text.ts";
+import { wrap } from "../scene/text-fit.ts";
 
 /* Small pictures of the finishing, each with its sentence: backing, binding, sleeve. */
 

@@ -1,4 +1,4 @@
-import type { Corner } from "../patches.ts";
+import type { Corner } from "../quilt/patches.ts";
 import { clipped, eighthsOf, type Line, mirrorPoint, turnPoint } from "./geometry.ts";
 
 /** A piece of cloth as it lies, seen from above. */

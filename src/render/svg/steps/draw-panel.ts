@@ -1,10 +1,10 @@
-import { PAGE_WIDTH } from "../frame.ts";
-import { numberMark } from "../marks.ts";
-import { textWidth } from "../metrics.ts";
-import { INK, PAPER, RULE } from "../palette.ts";
-import { line, path, rect, type SceneNode } from "../scene.ts";
-import { textIn } from "../text.ts";
-import { wrap } from "../text-fit.ts";
+import { PAGE_WIDTH } from "../scene/frame.ts";
+import { numberMark } from "../scene/marks.ts";
+import { textWidth } from "../scene/metrics.ts";
+import { INK, PAPER, RULE } from "../scene/palette.ts";
+import { line, path, rect, type SceneNode } from "../scene/scene.ts";
+import { textIn } from "../scene/text.ts";
+import { wrap } from "../scene/text-fit.ts";
 import type { Figure } from "./cloth-layer.ts";
 import { drawFigure, extentOf, hasRoom, type View } from "./draw-figure.ts";
 import type { Panel } from "./panel.ts";

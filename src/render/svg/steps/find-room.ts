@@ -1,5 +1,5 @@
-import type { Corner } from "../patches.ts";
-import type { Box } from "../scene.ts";
+import type { Corner } from "../quilt/patches.ts";
+import type { Box } from "../scene/scene.ts";
 import { boundsOf, holds } from "./geometry.ts";
 
 /** What marks and letters of one picture keep clear of, in page units. */

@@ -1,4 +1,4 @@
-import type { Corner } from "../patches.ts";
+import type { Corner } from "../quilt/patches.ts";
 
 /*
  * Plane geometry for pictures: x to the right, y down, directions in eighths of a turn clockwise from up. Plain

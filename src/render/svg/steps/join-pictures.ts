@@ -1,12 +1,12 @@
 import type { Ruler } from "../../../length/types.ts";
 import type { Words } from "../../../words/index.ts";
-import type { Corner } from "../patches.ts";
-import { spokenSize } from "../words.ts";
+import { spokenSize } from "../cutting/words.ts";
+import type { Corner } from "../quilt/patches.ts";
 import { type Figure, figure, movedBy } from "./cloth-layer.ts";
 import { boundsOf } from "./geometry.ts";
 import { type Round, roundsOf } from "./join-rounds.ts";
 import { type JoinWork, type NumberedJoin, sewnTogether } from "./join-work.ts";
-import { middleOf } from "./mat.ts";
+import { middleOf } from "./mat/mat.ts";
 import type { Panel, PanelDraft } from "./panel.ts";
 import { pressWays } from "./press-ways.ts";
 import { lengthOf, moved, type Opened, setApart, total, turns } from "./set-apart.ts";

@@ -1,8 +1,8 @@
 import type { HeapRecord, StepRecord, UnitRecord } from "../../../cutlist/record/unit-record.ts";
-import type { Corner } from "../patches.ts";
+import type { Corner } from "../quilt/patches.ts";
 import type { ClothLayer } from "./cloth-layer.ts";
 import { boundsOf, sharedEdges, withRawEdges } from "./geometry.ts";
-import { setNamed } from "./mat-strips.ts";
+import { setNamed } from "./mat/mat-strips.ts";
 import type { UnitOutline } from "./unit-outlines.ts";
 
 export type Join = Extract<StepRecord, { do: "join" }>;

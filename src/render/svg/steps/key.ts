@@ -1,9 +1,9 @@
 import type { Words } from "../../../words/index.ts";
-import { INK, PAPER } from "../palette.ts";
-import type { Corner } from "../patches.ts";
-import { type Cell, section } from "../rows.ts";
-import { circle, type SceneNode } from "../scene.ts";
-import { textIn } from "../text.ts";
+import type { Corner } from "../quilt/patches.ts";
+import { INK, PAPER } from "../scene/palette.ts";
+import { type Cell, section } from "../scene/rows.ts";
+import { circle, type SceneNode } from "../scene/scene.ts";
+import { textIn } from "../scene/text.ts";
 import { clothNodes, cutNodes, pressNodes, printNodes, ruledNodes, sewnNodes } from "./draw-figure.ts";
 import { boxCorners } from "./geometry.ts";
 import type { StepFabric } from "./step-fabric.ts";

@@ -1,4 +1,4 @@
-import type { Corner } from "../patches.ts";
+import type { Corner } from "../quilt/patches.ts";
 import type { Segment } from "./cloth-layer.ts";
 import { sharedEdges } from "./geometry.ts";
 import { type JoinWork, SLACK } from "./join-work.ts";

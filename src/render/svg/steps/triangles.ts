@@ -1,7 +1,7 @@
 import type { PatchPart, UnitRecord } from "../../../cutlist/record/unit-record.ts";
 import type { CutPiece } from "../../../cutlist/types.ts";
 import type { Words } from "../../../words/index.ts";
-import type { Corner } from "../patches.ts";
+import type { Corner } from "../quilt/patches.ts";
 import {
   type ClothLayer,
   cutBy,
@@ -12,7 +12,7 @@ import {
   type Segment,
 } from "./cloth-layer.ts";
 import { boxCorners, type Line, lineThrough } from "./geometry.ts";
-import { chords } from "./mat.ts";
+import { chords } from "./mat/mat.ts";
 import type { PanelDraft } from "./panel.ts";
 import type { StepFabric } from "./step-fabric.ts";
 

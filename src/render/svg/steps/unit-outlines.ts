@@ -1,6 +1,6 @@
 import type { Making } from "../../../making/types.ts";
 import type { QuiltTop } from "../../../quilt/types.ts";
-import { type Corner, ticksOf } from "../patches.ts";
+import { type Corner, ticksOf } from "../quilt/patches.ts";
 import { turnPoint } from "./geometry.ts";
 
 /** The finished patches of a unit as it stands at turn 0, in ticks from its upper left corner. */
