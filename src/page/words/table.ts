@@ -80,7 +80,7 @@ export const tableWords = {
   asNow: "as it is",
   sameBuy: "the same",
   bestWay: "The best of all together",
-  takeWay: (name: string) => `Take it: ${name}`,
+  takeWay: (name: string) => `Use this: ${name}`,
   nests: (nested: number, places: number) => `${nested} of ${places}`,
 
   // Handing out
