@@ -316,6 +316,16 @@ describe("the floor plan", () => {
     expect(isUpward({ from, to, typeOnly })).toBe(true);
   });
 
+  test("the page takes no words before it knows its language", () => {
+    // A module is read once, in whatever language that is; what a drawing says is asked when it is drawn.
+    const early = paths
+      .filter((path) => asKey(path).startsWith("page/"))
+      .filter((path) =>
+        /^(?:export )?(?:const|let) .*=\s*(?:words|tongue|language)\b/m.test(readFileSync(path, "utf8")),
+      );
+    expect(early.map(asKey).filter((key) => !key.startsWith("page/words/"))).toEqual([]);
+  });
+
   test("a language is a folder that nobody but the doors' own list names", () => {
     const isLanguage = (key: string) => /^words\/(en|de)\//.exec(key)?.[1];
     const wrong = imports.filter(({ from, to, typeOnly }) => {

@@ -17,7 +17,6 @@ import { showDrawer } from "../actions.ts";
 import * as state from "../state.ts";
 import { sizeSaid } from "../steps.tsx";
 
-const said = words.cloth;
 const KEY = "drawer";
 const USUAL_NAME = "drawer.csv";
 
@@ -62,13 +61,13 @@ export function openDrawer(opened: Opened): void {
   const { value, diagnostics } = readStash(text, name, state.model.value.unit);
   if (value === null) {
     const [why] = wordAll(diagnostics, tongue);
-    state.said.value = said.drawerRefused(name, why?.message ?? "");
+    state.said.value = words.cloth.drawerRefused(name, why?.message ?? "");
     return;
   }
   const bad = diagnostics.filter(({ code }) => code === "STASH-ROW-UNREADABLE").length;
   const count = clothsOf(value).reduce((sum, cloth) => sum + cloth.count, 0);
-  const warned = bad === 0 ? "" : ` ${said.drawerWarned(bad)}`;
-  change(name, text, `${said.drawerOpened(name, count)}${warned}`);
+  const warned = bad === 0 ? "" : ` ${words.cloth.drawerWarned(bad)}`;
+  change(name, text, `${words.cloth.drawerOpened(name, count)}${warned}`);
 }
 
 export async function chooseDrawer(): Promise<void> {
@@ -83,7 +82,7 @@ export async function saveDrawer(): Promise<void> {
 
 const spoken = (): "in" | "cm" => (["in", "yd"].includes(state.model.value.unit) ? "in" : "cm");
 
-/** Puts a piece in, of a size as it is said at the command line; why not is said. */
+/** Puts a piece in, of a size as it is said at the command line; why not is words.cloth. */
 export function putIn(fabric: string, size: string, count: string): boolean {
   const { value, diagnostics } = readCloth(fabric, size, Number(count || "1"), "", state.model.value.unit);
   if (value === null) {
@@ -94,7 +93,11 @@ export function putIn(fabric: string, size: string, count: string): boolean {
   }
   const stash = addCloth(drawerRead.value ?? emptyStash(), value, spoken());
   const told = sizeSaid(value.across, value.along);
-  change(state.drawer.value.name || USUAL_NAME, printStash(stash), said.drawerAdded(value.fabric, told));
+  change(
+    state.drawer.value.name || USUAL_NAME,
+    printStash(stash),
+    words.cloth.drawerAdded(value.fabric, told),
+  );
   return true;
 }
 
@@ -104,13 +107,13 @@ export function takeOut(cloth: StashCloth): void {
   const left = stash === null ? null : removeCloth(stash, { ...cloth, count: 1 });
   if (left === null) return;
   const told = sizeSaid(cloth.across, cloth.along);
-  change(state.drawer.value.name, printStash(left), said.drawerTook(cloth.fabric, told));
+  change(state.drawer.value.name, printStash(left), words.cloth.drawerTook(cloth.fabric, told));
 }
 
 /** The drawer as it was before the last change. */
 export function putBackDrawer(): void {
   const before = state.drawerBefore.value;
   if (before === null) return;
-  change(before.name, before.text, said.drawerBack);
+  change(before.name, before.text, words.cloth.drawerBack);
   state.drawerBefore.value = null;
 }

@@ -19,8 +19,6 @@ import {
   takeOut,
 } from "./drawer-hand.ts";
 
-const said = words.cloth;
-
 /** Pixels to a millimetre of fabric in the drawer, and the longest piece that is drawn in full. */
 const SCALE = 0.09;
 const LONGEST = 1200;
@@ -57,22 +55,22 @@ function Heap({ name, cloths }: { name: string; cloths: readonly StashCloth[] })
   const count = cloths.reduce((sum, cloth) => sum + cloth.count, 0);
   return (
     <li>
-      <h4>{said.drawerHeap(name, count)}</h4>
+      <h4>{words.cloth.drawerHeap(name, count)}</h4>
       <ul class="heaps">
         {cloths.map((cloth, i) => {
           const size = sizeSaid(cloth.across, cloth.along);
           return (
             <li key={i}>
               <Pieces cloth={cloth} />
-              <span>{said.drawerPiece(size, cloth.count)}</span>
+              <span>{words.cloth.drawerPiece(size, cloth.count)}</span>
               {cloth.note === "" ? null : <span class="quiet">{cloth.note}</span>}
               <button
                 type="button"
                 class="act"
-                aria-label={said.drawerTake(cloth.fabric, size)}
+                aria-label={words.cloth.drawerTake(cloth.fabric, size)}
                 onClick={() => takeOut(cloth)}
               >
-                {said.drawerTakeOne}
+                {words.cloth.drawerTakeOne}
               </button>
             </li>
           );
@@ -104,19 +102,21 @@ function Covers({ covered, held }: { covered: Covered; held: readonly string[] }
         const [buy, was] = [amountText(amount), before === undefined ? "" : amountText(before)];
         const used = covered.used.filter((one) => one.fabric === fabric);
         const pieces = used.map(({ across, along, count }) =>
-          said.drawerPiece(sizeSaid(across, along), count),
+          words.cloth.drawerPiece(sizeSaid(across, along), count),
         );
         const line = !held.includes(fabricKey(fabric))
-          ? said.drawerCovers.absent(fabric)
+          ? words.cloth.drawerCovers.absent(fabric)
           : amount.length === null
-            ? said.drawerCovers.all(fabric)
+            ? words.cloth.drawerCovers.all(fabric)
             : amount.length === before?.length
-              ? said.drawerCovers.none(fabric, buy)
-              : said.drawerCovers.part(fabric, buy, was);
+              ? words.cloth.drawerCovers.none(fabric, buy)
+              : words.cloth.drawerCovers.part(fabric, buy, was);
         return (
           <li key={fabric}>
             {line}{" "}
-            {pieces.length === 0 ? null : <span class="quiet">{said.drawerUsed(pieces.join(", "))}</span>}
+            {pieces.length === 0 ? null : (
+              <span class="quiet">{words.cloth.drawerUsed(pieces.join(", "))}</span>
+            )}
           </li>
         );
       })}
@@ -145,16 +145,16 @@ function PutIn() {
         if (putIn(fields.fabric, fields.size, fields.count)) setFields({ ...fields, size: "", count: "1" });
       }}
     >
-      {field("fabric", said.drawerFabric, state.model.value.fabrics[0]?.name ?? "", "drawer-fabrics")}
+      {field("fabric", words.cloth.drawerFabric, state.model.value.fabrics[0]?.name ?? "", "drawer-fabrics")}
       <datalist id="drawer-fabrics">
         {state.model.value.fabrics.map(({ name }) => (
           <option key={name} value={name} />
         ))}
       </datalist>
-      {field("size", said.drawerSize, said.drawerSizeExample)}
-      {field("count", said.drawerCount, "1")}
+      {field("size", words.cloth.drawerSize, words.cloth.drawerSizeExample)}
+      {field("count", words.cloth.drawerCount, "1")}
       <button type="submit" class="label">
-        {said.drawerAdd}
+        {words.cloth.drawerAdd}
       </button>
     </form>
   );
@@ -169,8 +169,8 @@ export function DrawerLeaf() {
   const { asked, covered, failed } = state.cover.value;
   return (
     <section class="drawer" aria-labelledby="drawer-title">
-      <h3 id="drawer-title">{said.drawer}</h3>
-      {cloths.length > 0 ? null : <p class="quiet">{said.drawerEmpty}</p>}
+      <h3 id="drawer-title">{words.cloth.drawer}</h3>
+      {cloths.length > 0 ? null : <p class="quiet">{words.cloth.drawerEmpty}</p>}
       <ul class="byfabric">
         {own.map((heap) => (
           <Heap key={heap.name} {...heap} />
@@ -178,7 +178,7 @@ export function DrawerLeaf() {
       </ul>
       {others.length === 0 ? null : (
         <details class="notes">
-          <summary>{`${said.drawerOther} (${others.length})`}</summary>
+          <summary>{`${words.cloth.drawerOther} (${others.length})`}</summary>
           <ul class="byfabric">
             {others.map((heap) => (
               <Heap key={heap.name} {...heap} />
@@ -189,20 +189,20 @@ export function DrawerLeaf() {
       {own.length === 0 ? null : (
         <div class="row">
           <Label strong onClick={lookInDrawer}>
-            {said.drawerAsk}
+            {words.cloth.drawerAsk}
           </Label>
         </div>
       )}
       <div aria-live="polite">
         {!asked ? null : failed ? (
-          <p class="alarm">{said.drawerCannot}</p>
+          <p class="alarm">{words.cloth.drawerCannot}</p>
         ) : covered === null ? (
-          <p class="quiet">{said.drawerAsking}</p>
+          <p class="quiet">{words.cloth.drawerAsking}</p>
         ) : (
           <>
             <Covers covered={covered} held={heaps.map(({ name }) => fabricKey(name))} />
             <p class="quiet">
-              {said.drawerHow}{" "}
+              {words.cloth.drawerHow}{" "}
               <code>{`crossgrain buy ${state.fileName.value || "quilt.yaml"} --stash ${state.drawer.value.name}`}</code>
             </p>
           </>
@@ -210,9 +210,13 @@ export function DrawerLeaf() {
       </div>
       <PutIn />
       <div class="row">
-        <Label onClick={() => void chooseDrawer()}>{said.openDrawer}</Label>
-        {cloths.length === 0 ? null : <Label onClick={() => void saveDrawer()}>{said.saveDrawer}</Label>}
-        {state.drawerBefore.value === null ? null : <Label onClick={putBackDrawer}>{said.drawerBack}</Label>}
+        <Label onClick={() => void chooseDrawer()}>{words.cloth.openDrawer}</Label>
+        {cloths.length === 0 ? null : (
+          <Label onClick={() => void saveDrawer()}>{words.cloth.saveDrawer}</Label>
+        )}
+        {state.drawerBefore.value === null ? null : (
+          <Label onClick={putBackDrawer}>{words.cloth.drawerBack}</Label>
+        )}
       </div>
     </section>
   );

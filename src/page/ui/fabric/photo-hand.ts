@@ -11,16 +11,14 @@ import { kindOf, printText, upOf } from "../draw/print-words.ts";
 import * as state from "../state.ts";
 import { rulerMark, sizeSaid } from "../steps.tsx";
 
-const said = words.cloth;
-
 /** What a picture is taken to show across until the maker says: as wide as a hand is long. */
 const usualAcross = (): number =>
   ["in", "yd"].includes(state.model.value.unit) ? (8 * TICKS_PER.in) / UNIT : 200;
 
 const bytesSaid = (bytes: number): string =>
   bytes < 1_000_000
-    ? said.kiloBytes(Math.max(1, Math.round(bytes / 1000)))
-    : said.megaBytes((bytes / 1_000_000).toFixed(1));
+    ? words.cloth.kiloBytes(Math.max(1, Math.round(bytes / 1000)))
+    : words.cloth.megaBytes((bytes / 1_000_000).toFixed(1));
 
 const having = (fabric: FabricModel, photo: Photo): Photos => ({
   ...state.photos.value,
@@ -31,19 +29,19 @@ const having = (fabric: FabricModel, photo: Photo): Photos => ({
 export async function takePhoto(fabric: FabricModel, file: File): Promise<void> {
   const shrunk = await shrunkPhoto(file, usualAcross());
   if ("refused" in shrunk) {
-    state.said.value = said.photoRefused[shrunk.refused];
+    state.said.value = words.cloth.photoRefused[shrunk.refused];
     return;
   }
   const { photo, colour, from, coarse } = shrunk;
-  const told = said.photoTaken(fabric.name, bytesSaid(from), bytesSaid(photo.picture.size));
-  picture(having(fabric, photo), coarse ? `${told} ${said.photoCoarse}` : told, (text) =>
+  const told = words.cloth.photoTaken(fabric.name, bytesSaid(from), bytesSaid(photo.picture.size));
+  picture(having(fabric, photo), coarse ? `${told} ${words.cloth.photoCoarse}` : told, (text) =>
     setColour(text, fabric.index, colour),
   );
 }
 
 export function dropPhoto({ name }: FabricModel): void {
   const { [fabricKey(name)]: _, ...left } = state.photos.value;
-  picture(left, said.photoGone(name));
+  picture(left, words.cloth.photoGone(name));
 }
 
 /** Another name for a fabric; its picture goes with it. */
@@ -81,7 +79,9 @@ export function changePhoto(fabric: FabricModel, photo: Photo, say: string): voi
 export function sayRepeat(fabric: FabricModel, photo: Photo): void {
   const off = fabric.repeat !== null;
   const { across, down } = repeatOf(photo);
-  const say = off ? said.repeatNone(fabric.name) : said.repeatSaid(fabric.name, sizeSaid(across, down));
+  const say = off
+    ? words.cloth.repeatNone(fabric.name)
+    : words.cloth.repeatSaid(fabric.name, sizeSaid(across, down));
   picture(having(fabric, { ...photo }), say, (text) =>
     setRepeat(text, fabric.index, off ? "" : repeatText(photo)),
   );
@@ -92,8 +92,8 @@ export function turnArrow(fabric: FabricModel, photo: Photo): void {
   const up = ((upOf(photo, fabric) + 90) % 360) as Quarter;
   const along = up % 180 === 0;
   const kind = kindOf(fabric.print) === "none" ? "one-way" : kindOf(fabric.print);
-  const way = said.arrowWays[up] ?? "";
-  picture(having(fabric, { ...photo, up }), said.arrowTurned(fabric.name, way, along), (text) =>
+  const way = words.cloth.arrowWays[up] ?? "";
+  picture(having(fabric, { ...photo, up }), words.cloth.arrowTurned(fabric.name, way, along), (text) =>
     setPrint(text, fabric.index, printText(kind, along ? "along" : "across")),
   );
 }

@@ -16,14 +16,12 @@ import { typedInto } from "../typed-into.ts";
 import { PhotoPicture, photoOf } from "./photo-fills.tsx";
 import { boxSize, changePhoto, dropPhoto, sayRepeat, takePhoto, turnArrow } from "./photo-hand.ts";
 
-const said = words.cloth;
-
 /** How far an arrow key moves a box, as a share of the picture. */
 const STEP = 0.02;
 
 function boxed(fabric: FabricModel, photo: Photo, box: Box): void {
   const next = { ...photo, box };
-  changePhoto(fabric, next, said.boxSaid(boxSize(next)));
+  changePhoto(fabric, next, words.cloth.boxSaid(boxSize(next)));
 }
 
 /** The picture with its box and its arrow: drag over what repeats, or tap two corners, or use the arrow keys. */
@@ -56,7 +54,7 @@ function Picture({ fabric, photo }: { fabric: FabricModel; photo: Photo }) {
     const far = start !== null && Math.max(Math.abs(now.x - start.x), Math.abs(now.y - start.y)) > LEAST_BOX;
     if (start === null || (start.drag && !far)) {
       from.current = { ...now, drag: false };
-      state.said.value = said.boxCorner;
+      state.said.value = words.cloth.boxCorner;
       return;
     }
     from.current = null;
@@ -94,7 +92,7 @@ function Picture({ fabric, photo }: { fabric: FabricModel; photo: Photo }) {
       viewBox={`0 0 ${w} ${h}`}
       role="application"
       tabIndex={0}
-      aria-label={said.photoBox(fabric.name, boxSize(photo))}
+      aria-label={words.cloth.photoBox(fabric.name, boxSize(photo))}
       onPointerDown={down}
       onPointerMove={moved}
       onPointerUp={up}
@@ -120,24 +118,24 @@ function Repeat({ fabric, photo }: { fabric: FabricModel; photo: Photo | null })
   return (
     <div class="row fields">
       <label>
-        <span>{said.repeatField}</span>
+        <span>{words.cloth.repeatField}</span>
         <input
           value={held}
-          placeholder={said.repeatExample}
+          placeholder={words.cloth.repeatExample}
           onChange={({ currentTarget }) =>
             typedInto(
               currentTarget,
               held,
               (text, wish) => setRepeat(text, fabric.index, wish),
-              said.repeatField,
-              said.repeatWrong,
+              words.cloth.repeatField,
+              words.cloth.repeatWrong,
             )
           }
         />
       </label>
       {photo === null ? null : (
         <Label pressed={fabric.repeat !== null} onClick={() => sayRepeat(fabric, photo)}>
-          {said.repeatIs}
+          {words.cloth.repeatIs}
         </Label>
       )}
     </div>
@@ -153,7 +151,7 @@ function Side({ fabric, photo, way }: { fabric: FabricModel; photo: Photo; way: 
     const part = Math.min(1, Math.max(LEAST_BOX, ticks / whole));
     boxed(fabric, photo, { ...photo.box, [name]: part, [side]: Math.min(photo.box[side], 1 - part) });
   };
-  const label = way === "across" ? said.boxAcross : said.boxDown;
+  const label = way === "across" ? words.cloth.boxAcross : words.cloth.boxDown;
   return (
     <Stepper
       what={label}
@@ -180,11 +178,11 @@ function Seen({ fabric, photo }: { fabric: FabricModel; photo: Photo }) {
     <>
       <Picture fabric={fabric} photo={photo} />
       <p class="said" aria-hidden="true">
-        {saidOnPaper() || said.photoHelp}
+        {saidOnPaper() || words.cloth.photoHelp}
       </p>
       <div class="row fields">
         <label>
-          <span>{said.photoWidth}</span>
+          <span>{words.cloth.photoWidth}</span>
           <input
             value={lengthSaid(across)}
             onChange={({ currentTarget }) => {
@@ -194,36 +192,36 @@ function Seen({ fabric, photo }: { fabric: FabricModel; photo: Photo }) {
                 changePhoto(
                   fabric,
                   shownAs(photo, ticks / UNIT),
-                  said.photoWide(fabric.name, lengthSaid(ticks)),
+                  words.cloth.photoWide(fabric.name, lengthSaid(ticks)),
                 );
               currentTarget.value = lengthSaid(ticks ?? across);
             }}
           />
         </label>
-        <span class="after">{said.photoWidthAfter}</span>
+        <span class="after">{words.cloth.photoWidthAfter}</span>
       </div>
-      {photo.told ? null : <p class="quiet">{said.photoWidthGuess(lengthSaid(across))}</p>}
+      {photo.told ? null : <p class="quiet">{words.cloth.photoWidthGuess(lengthSaid(across))}</p>}
       <div class="row">
         <button
           type="button"
           class="label arrowbutton"
-          aria-label={said.arrow(said.arrowWays[up] ?? "")}
+          aria-label={words.cloth.arrow(words.cloth.arrowWays[up] ?? "")}
           onClick={() => turnArrow(fabric, photo)}
         >
           <svg viewBox="-12 -12 24 24" width="26" height="26" aria-hidden="true">
             <path class="arrowhere" d="M0 9V-9M-6 -2L0 -9L6 -2" transform={`rotate(${up})`} />
           </svg>
-          <span aria-hidden="true">{said.arrowTurn}</span>
+          <span aria-hidden="true">{words.cloth.arrowTurn}</span>
         </button>
         <Label
           onClick={() => {
             const turned = turnedOn({ ...photo, up });
-            changePhoto(fabric, turned, said.photoTurned(fabric.name));
+            changePhoto(fabric, turned, words.cloth.photoTurned(fabric.name));
           }}
         >
-          {said.turnPhoto}
+          {words.cloth.turnPhoto}
         </Label>
-        <Label onClick={() => boxed(fabric, photo, WHOLE)}>{said.wholePhoto}</Label>
+        <Label onClick={() => boxed(fabric, photo, WHOLE)}>{words.cloth.wholePhoto}</Label>
       </div>
       <div class="facts">
         <Side fabric={fabric} photo={photo} way="across" />
@@ -262,7 +260,7 @@ export function PrintLeaf({ fabric }: { fabric: FabricModel }) {
         ))}
       </Group>
       {kind === "none" ? null : (
-        <Group name="row choice" label={said.axisLabel}>
+        <Group name="row choice" label={words.cloth.axisLabel}>
           {(["along", "across"] as const).map((one) => (
             <button
               key={one}
@@ -272,17 +270,17 @@ export function PrintLeaf({ fabric }: { fabric: FabricModel }) {
               onClick={() =>
                 edit(
                   (text) => setPrint(text, fabric.index, printText(kind, one)),
-                  said.axisSaid(fabric.name, said.axes[one] ?? ""),
+                  words.cloth.axisSaid(fabric.name, words.cloth.axes[one] ?? ""),
                 )
               }
             >
-              {said.axes[one]}
+              {words.cloth.axes[one]}
             </button>
           ))}
         </Group>
       )}
       {photo === null ? <Repeat fabric={fabric} photo={null} /> : null}
-      <h3>{said.photo}</h3>
+      <h3>{words.cloth.photo}</h3>
       {photo === null ? null : (
         <>
           <Seen fabric={fabric} photo={photo} />
@@ -290,8 +288,10 @@ export function PrintLeaf({ fabric }: { fabric: FabricModel }) {
         </>
       )}
       <div class="row">
-        <Label onClick={() => void choose()}>{photo === null ? said.takePhoto : said.otherPhoto}</Label>
-        {photo === null ? null : <Label onClick={() => dropPhoto(fabric)}>{said.dropPhoto}</Label>}
+        <Label onClick={() => void choose()}>
+          {photo === null ? words.cloth.takePhoto : words.cloth.otherPhoto}
+        </Label>
+        {photo === null ? null : <Label onClick={() => dropPhoto(fabric)}>{words.cloth.dropPhoto}</Label>}
       </div>
     </>
   );
