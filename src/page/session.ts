@@ -39,7 +39,7 @@ export interface Session {
 }
 
 /** Milliseconds a question waits for a busy worker before the spare is taken: a solve cannot be interrupted. */
-const PATIENCE = 60;
+const PATIENCE = 150;
 /**
  * Milliseconds without a word after which a worker that plans is taken for dead, since nothing tells when one is killed
  * from outside: far longer than any one search may last.
