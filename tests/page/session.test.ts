@@ -27,7 +27,7 @@ function stage() {
     heard: (answer) => void heard.push(answer),
     most: 1e6,
   });
-  const wait = (milliseconds = 60) => {
+  const wait = (milliseconds = 150) => {
     const due = timers.filter(({ after }) => after <= milliseconds);
     timers = timers.filter(({ after }) => after > milliseconds);
     for (const { call } of due) call();
