@@ -42,7 +42,7 @@ export {
 export { leastBought } from "./plan/proved/index.ts";
 export type { FabricPlan, Plan } from "./plan/types.ts";
 export { findUnitKind, layOutQuilt, plainDesign, UNIT_KINDS, unitList } from "./quilt/index.ts";
-export { bookPage, classSheet, kitBook, pageOf, patternOf } from "./render/book/index.ts";
+export { bookPage, classPapers, pageOf, patternOf } from "./render/book/index.ts";
 export { typeset } from "./render/book/paper/typeset.ts";
 export { sewingParts } from "./render/book/parts/sewing-parts.ts";
 export type { PatternSize } from "./render/book/pattern.ts";
@@ -60,10 +60,10 @@ export {
   drawTemplate,
   drawTop,
   drawUnitSteps,
+  lettersIn,
 } from "./render/svg/index.ts";
 export { fabricTiles } from "./render/svg/scene/textures.ts";
 export { unitStepPictures } from "./render/svg/steps/unit-step-pictures.ts";
-export { kitsList } from "./render/text/buying/kits.ts";
 export { goneOnList } from "./render/text/go-on.ts";
 export {
   buyList,
@@ -77,7 +77,6 @@ export {
   wasteTable,
 } from "./render/text/index.ts";
 export { forMakers } from "./render/text/sewing/for-makers.ts";
-export { kitSteps } from "./render/text/sewing/making.ts";
 export {
   addEntry,
   beforeEntry,

@@ -13,17 +13,8 @@ export interface BesideMade {
 
 /** The lists that answer what was asked besides the plan: what the stash gives, fat quarters, kits, another width. */
 export async function besideFiles(made: Planned, beside: Beside, io: Io): Promise<BesideMade> {
-  const {
-    compareKits,
-    compareSorts,
-    compareWidths,
-    fatQuarterList,
-    kitSteps,
-    kitsList,
-    loadBook,
-    stashUse,
-    widthsList,
-  } = await import("../../index.ts");
+  const { compareKits, compareSorts, compareWidths, fatQuarterList, loadBook, stashUse, widthsList } =
+    await import("../../index.ts");
   const files: Record<string, string> = {};
   const books: Record<string, Book> = {};
   const { plan, spec, options, sources, fromFatQuarters, planned } = made;
@@ -38,15 +29,11 @@ export async function besideFiles(made: Planned, beside: Beside, io: Io): Promis
     pool.clear();
     if (kits.value === null) report(kits.diagnostics, undefined, io);
     else {
-      const { classSheet, kitBook, pageOf } = await loadBook();
-      files["kits.txt"] = kitsList(kits.value, io.words);
-      books.class = classSheet(kits.value, io.words);
-      if (planned !== null && spec.kind === "quilt")
-        for (const [i, kit] of kits.value.sorts.entries()) {
-          files[`kit-${i + 1}.txt`] = kitSteps(kit, i, io.words);
-          books[`kit-${i + 1}`] = kitBook(kit, i, spec.pattern, io.words);
-        }
-      for (const [name, book] of Object.entries(books)) files[`${name}.html`] = pageOf(book, io.words);
+      const { classPapers } = await loadBook();
+      const pattern = planned !== null && spec.kind === "quilt" ? spec.pattern : null;
+      const papers = classPapers(kits.value, pattern, io.words);
+      Object.assign(files, papers.files);
+      Object.assign(books, papers.books);
     }
   }
   if (beside.usable !== null) {

@@ -1,12 +1,8 @@
 import {
-  classSheet,
+  classPapers,
   compareSorts,
   type Diagnostic,
   KITS_OF_FILE,
-  kitBook,
-  kitSteps,
-  kitsList,
-  pageOf,
   planClass,
   planFiles,
   planJson,
@@ -67,15 +63,9 @@ export async function kitsFor(
   const { value: kits, diagnostics } = await compareSorts(planned, options, solve);
   if (kits === null) return without(diagnostics);
   const plan = { ...found.value.plan, diagnostics: [...read.diagnostics, ...found.diagnostics] };
-  const papers = kits.sorts.flatMap((kit, i) => [
-    [`kit-${i + 1}.html`, pageOf(kitBook(kit, i, spec.pattern, tongue), tongue)],
-    [`kit-${i + 1}.txt`, kitSteps(kit, i, tongue)],
-  ]);
   return {
     files: {
-      "class.html": pageOf(classSheet(kits, tongue), tongue),
-      ...Object.fromEntries(papers),
-      "kits.txt": kitsList(kits, tongue),
+      ...classPapers(kits, spec.pattern, tongue).files,
       "plan.json": planJson(plan, tongue),
       ...planFiles(plan, tongue, null),
     },

@@ -2,13 +2,14 @@ import {
   blockApart,
   drawSewing,
   forMakers,
+  lettersIn,
   type Plan,
   sewingParts,
   unitStepPictures,
 } from "../../planning.ts";
 import { tongue } from "../words/index.ts";
 import { blockPresses, type PressPicture, rowPresses } from "./pressing.ts";
-import { blockBags, type TakenBag, takenBags } from "./taken-bags.ts";
+import { type BagFacts, bagFacts, bagsNamed, type TakenBag, takenBags } from "./taken-bags.ts";
 
 type Top = NonNullable<Plan["top"]>;
 type Making = NonNullable<Plan["making"]>;
@@ -116,14 +117,15 @@ function withWords(pictures: Pictures, { batches, after }: Parts["units"][number
 }
 
 /** What tells of blocks, with the drawing and the pressing of each design where it is told first. */
-function blockGroups(parts: Parts, plan: Plan, top: Top, making: Making): SewGroup[] {
+function blockGroups(parts: Parts, plan: Plan, top: Top, making: Making, facts: BagFacts): SewGroup[] {
   const { fabrics, ruler } = plan;
+  const bagsOf = (design: number) => ({ making, fabrics, design });
   const drawn = new Set<number>();
   return parts.blocks.map(({ title, steps, designs, counts }): SewGroup => {
     const fresh = designs.filter((design) => !drawn.has(design) && top.designs[design] !== undefined);
     const pictures = fresh.map((design) => {
       drawn.add(design);
-      const bags = { making, fabrics, design };
+      const bags = bagsOf(design);
       const idPrefix = `sew-block-${design}-`;
       return blockApart(top.designs[design]!, fabrics, ruler, tongue, { bags, idPrefix });
     });
@@ -133,7 +135,7 @@ function blockGroups(parts: Parts, plan: Plan, top: Top, making: Making): SewGro
       short: first === undefined ? title : tongue.blocks.whole(top.designs[first]!.name),
       steps: steps.map((step, i) => sewStep(step, `block ${title}`, counts[i] ?? 1)),
       pictures,
-      bags: fresh.flatMap((design) => blockBags(design, making, plan)),
+      bags: fresh.flatMap((design) => bagsNamed(lettersIn(top.designs[design]!, bagsOf(design)), facts)),
       presses: blockPresses(fresh, top, making),
     };
   });
@@ -149,7 +151,8 @@ export function sewingOf(plan: Plan): Sewing | null {
     pictures.units.find((each) => each.unit === unit)?.pictures ?? [];
   const drawn = drawSewing(top, making, fabrics, ruler, tongue);
   const svgOf = (name: string): string => drawn.find((each) => each.name === name)?.svg ?? "";
-  const blocks = blockGroups(parts, plan, top, making);
+  const facts = bagFacts(plan);
+  const blocks = blockGroups(parts, plan, top, making, facts);
   const withFirst = (groups: SewGroup[], svg: string, presses: PressPicture[] = []): SewGroup[] =>
     groups.map((group, i) => (i === 0 ? { ...group, pictures: svg === "" ? [] : [svg], presses } : group));
   return {
@@ -171,7 +174,7 @@ export function sewingOf(plan: Plan): Sewing | null {
           units.map(({ name }) => name),
           tongue.unitNames.unit(units[0]?.kind ?? ""),
         ),
-        bags: takenBags(units, plan),
+        bags: takenBags(units, plan, facts),
         // Groups whose steps have no picture are told in words alone.
         pictures: withWords(picturesOf(indices[0] ?? -1), part),
         blocks: parts.blocks.flatMap(({ designs }, b) => (designs.some(takes) ? [b] : [])),

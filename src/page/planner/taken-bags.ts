@@ -14,34 +14,27 @@ export interface TakenBag {
   perSet: number;
 }
 
-const sizesOf = (plan: Plan): Map<string, string> =>
-  new Map(
-    plan.fabrics.flatMap((fabric) =>
-      pieceFacts(fabric, plan, tongue).map(({ letter, size }) => [letter, typeset(size)]),
-    ),
-  );
+/** What is known of every bag of a plan, in the order of the letters. */
+export type BagFacts = ReadonlyMap<string, Omit<TakenBag, "perSet">>;
 
-/** Every bag that the patches of a block come out of, in the order of the letters. */
-export function blockBags(design: number, making: Making, plan: Plan): TakenBag[] {
-  const letters = new Set(
-    making.blocks
-      .filter((block) => block.design === design)
-      .flatMap(({ units }) => units)
-      .flatMap((place) => (place === null ? [] : [making.units[place.unit]?.heaps[place.heap]]))
-      .flatMap((heap) => heap?.patches.flatMap((patch) => patch.letters) ?? []),
-  );
-  const sizes = sizesOf(plan);
-  return plan.fabrics.flatMap(({ name, colour, pieces }) =>
-    pieces
-      .filter(({ letter }) => letters.has(letter))
-      .map(({ letter }) => ({ letter, fabric: name, size: sizes.get(letter) ?? "", colour, perSet: 0 })),
+/** Fabric and size of every bag: worked out once for all that take from them. */
+export function bagFacts(plan: Plan): BagFacts {
+  return new Map(
+    plan.fabrics.flatMap((fabric) =>
+      pieceFacts(fabric, plan, tongue).map(({ letter, size }) => [
+        letter,
+        { letter, fabric: fabric.name, size: typeset(size), colour: fabric.colour },
+      ]),
+    ),
   );
 }
 
+/** Every bag of some letters, in the order of the letters. */
+export const bagsNamed = (letters: ReadonlySet<string>, facts: BagFacts): TakenBag[] =>
+  [...facts.values()].filter(({ letter }) => letters.has(letter)).map((bag) => ({ ...bag, perSet: 0 }));
+
 /** The bags that units sewn alike take pieces from, in the order in which they are taken. */
-export function takenBags(units: Making["units"], plan: Plan): TakenBag[] {
-  const { fabrics } = plan;
-  const sizes = sizesOf(plan);
+export function takenBags(units: Making["units"], { fabrics }: Plan, facts: BagFacts): TakenBag[] {
   const found = new Map<string, TakenBag>();
   for (const { batches, heaps, stripSets } of units) {
     const own = new Map<string, TakenBag>();
@@ -49,7 +42,7 @@ export function takenBags(units: Making["units"], plan: Plan): TakenBag[] {
       if (letter === null || letter === "") return;
       const bag = own.get(letter);
       const colour = fabrics.find(({ name }) => name === fabric)?.colour ?? "#ffffff";
-      const size = sizes.get(letter) ?? "";
+      const size = facts.get(letter)?.size ?? "";
       if (bag === undefined) own.set(letter, { letter, fabric, size, colour, perSet });
       else bag.perSet += perSet;
     };

@@ -4,6 +4,7 @@ export { drawFabric, fabricScene, fabricScenes } from "./cutting/draw-fabric.ts"
 export { mitreScene } from "./finish/draw-mitre.ts";
 export { drawFoundation } from "./foundation/draw-foundation.ts";
 export { foundationBesideScenes } from "./foundation/foundation-beside.ts";
+export { lettersIn } from "./quilt/block-bags.ts";
 export { blockApart, drawBlock, drawBlocks } from "./quilt/draw-block.ts";
 export { colouringScene, coverScene } from "./quilt/draw-picture.ts";
 export { drawTop } from "./quilt/draw-top.ts";

@@ -80,15 +80,20 @@ export function bagLetters(
   });
 }
 
-/** `A: 4 1/2 x 2 1/2 in hens`: every bag that the block's patches come out of, in the order of the letters. */
-export function bagLines(design: BlockDesign, bags: BlockBags, ruler: Ruler, words: Words): string[] {
-  const letters = new Set(
+/** Letters of every bag that the block's patches come out of. */
+export function lettersIn(design: BlockDesign, bags: BlockBags): Set<string> {
+  return new Set(
     makingsOf(bags).flatMap((block) =>
       design.units.flatMap((_, i) =>
         (unitMade(bags, block, i)?.heap.patches ?? []).flatMap((p) => p.letters),
       ),
     ),
   );
+}
+
+/** `A: 4 1/2 x 2 1/2 in hens`: every bag that the block's patches come out of, in the order of the letters. */
+export function bagLines(design: BlockDesign, bags: BlockBags, ruler: Ruler, words: Words): string[] {
+  const letters = lettersIn(design, bags);
   return bags.fabrics.flatMap(({ name, pieces }) =>
     pieces
       .filter(({ letter }) => letters.has(letter))
