@@ -15,12 +15,11 @@ import {
   type SearchLimits,
 } from "../types.ts";
 import { type Place, placeAt, spotsOf } from "./places.ts";
-import { fewKindColumns, plainColumns } from "./work-columns.ts";
+import { type Filled, fewKindColumns, plainColumns } from "./work-columns.ts";
 import { ANY_TABLE, type Measured, measureStrips, workOf } from "./work-measure.ts";
 import {
   type Column,
   gather,
-  mayServe,
   paidFor,
   priceColumns,
   textOf,
@@ -82,6 +81,7 @@ interface Ease {
 }
 
 interface Known {
+  filled: Filled;
   columns: Map<string, Column>;
   /** Strips planned anew among others in vain, as texts: plans differ little from one round to the next. */
   settled: Set<string>;
@@ -151,7 +151,7 @@ function lookingAt(ease: Ease, place: Place): Looking {
   const rules = rulesOf(ease.problem, step);
   const longest = Math.max(room, ...kinds.flatMap(({ lies }) => lies.map(({ height }) => height)));
   const key = JSON.stringify([run, kinds]);
-  const known = ease.known.get(key) ?? { columns: new Map(), settled: new Set() };
+  const known = ease.known.get(key) ?? { filled: new Map(), columns: new Map(), settled: new Set() };
   ease.known.set(key, known);
   return {
     ...{ ...known, ease, place, table, rules, frames: framesOf(kinds), best: gather(place.strips) },
@@ -187,9 +187,7 @@ function lookAmong(
   const before = look.best;
   const other = gradeOf(look, stay)[1]!;
   const bar = () => gradeOf(look, look.best)[1]! - other;
-  const isStacked = look.rules.style === "strips-3";
-  const serves = mayServe(question, isStacked, bar());
-  const columns = candidates(look, question, go, most.few).filter((c, at) => at < go.length || serves(c));
+  const columns = candidates(look, question, go, most.few);
   const priced = priceColumns(question, columns, { keep: go.length, most: MOST_COLUMNS }, ease.solver);
   const offered = (candidate: readonly StripCount[]): number => {
     const exact = gather(dropSurplus(frames, place.demand, [...stay, ...candidate]));
@@ -221,7 +219,7 @@ function candidates(
 ): Column[] {
   const fillings = [
     ...strips.map(({ filling }) => filling),
-    ...plainColumns(kinds, run, demand),
+    ...plainColumns(kinds, run, demand, look.filled),
     ...fewKindColumns(look.oracle, demand, few),
   ];
   const low = fillings.filter(({ height }) => height <= limit);

@@ -5,14 +5,17 @@ import type { Kind } from "../problem/reduce.ts";
 
 type Part = readonly [choice: Choice, copies: number];
 
+/** Strips made before of the same kinds, by what is in them: one is thought of again and again. */
+export type Filled = Map<string, Filling>;
+
 /**
  * Strips a cutter would think of: each size alone, and what remains of its strips or of its last strip filled
  * with one or two other sizes, those of the strip's own width first.
  */
-export function plainColumns(kinds: readonly Kind[], run: number, demand: Counts): Filling[] {
+export function plainColumns(kinds: readonly Kind[], run: number, demand: Counts, known: Filled): Filling[] {
   const fitting = choicesIn(kinds, run, "width").filter(({ kind }) => demand[kind]! > 0);
-  const found: Filling[] = [];
-  const add = (...parts: Part[]) => found.push(fill(kinds, parts));
+  const found = new Set<Filling>();
+  const add = (...parts: Part[]) => found.add(filled(kinds, known, parts));
   for (const main of fitting) {
     const most = Math.min(Math.floor(run / main.width), demand[main.kind]!);
     const last = demand[main.kind]! % Math.floor(run / main.width);
@@ -33,10 +36,11 @@ export function plainColumns(kinds: readonly Kind[], run: number, demand: Counts
       }
       // The size alone, in the widths of higher strips that may be cut anyway.
       for (const { height } of fitting)
-        if (copies === most && height > main.height) found.push({ ...fill(kinds, [[main, copies]]), height });
+        if (copies === most && height > main.height)
+          found.add(filled(kinds, known, [[main, copies]], height));
     }
   }
-  return found;
+  return [...found];
 }
 
 function bestThird(others: readonly Choice[], second: Choice, room: number): Choice | null {
@@ -48,12 +52,19 @@ function bestThird(others: readonly Choice[], second: Choice, room: number): Cho
   return best;
 }
 
-function fill(kinds: readonly Kind[], parts: readonly Part[]): Filling {
+/** A strip of these parts side by side, as high as the highest needs or higher. */
+function filled(kinds: readonly Kind[], known: Filled, parts: readonly Part[], atLeast = 0): Filling {
+  const height = parts.reduce((most, [choice]) => Math.max(most, choice.height), atLeast);
+  let key = `${height}`;
+  for (const [{ kind, lie }, copies] of parts) key += `,${kind}.${lie}*${copies}`;
+  const before = known.get(key);
+  if (before !== undefined) return before;
   const segments = parts.flatMap(([{ kind, lie, width }, copies]) =>
     Array.from({ length: copies }, (): Segment => ({ width, stack: [{ kind, lie }] })),
   );
-  const height = Math.max(...parts.map(([choice]) => choice.height));
-  return { level: -1, height, counts: countKinds(segments, kinds.length), segments };
+  const filling = { level: -1, height, counts: countKinds(segments, kinds.length), segments };
+  known.set(key, filling);
+  return filling;
 }
 
 /** Fullest strips of two or three sizes only, by area, and of what the whole strips of each size leave over. */

@@ -1,6 +1,6 @@
 import type { Filling } from "../oracles/oracle.ts";
 import type { StripCount } from "../problem/assemble.ts";
-import { type Counts, sum } from "../problem/counts.ts";
+import type { Counts } from "../problem/counts.ts";
 import type { Kind } from "../problem/reduce.ts";
 import type { Entry, Solver } from "../solver/types.ts";
 import type { CuttingTable } from "../types.ts";
@@ -46,30 +46,6 @@ export function paidFor(strips: readonly Measured[]): WorkQuestion["paid"] {
   return {
     widths: new Set(strips.map(({ strip }) => strip.height)),
     sizes: new Set(strips.flatMap(({ strip }) => strip.sizes)),
-  };
-}
-
-/**
- * Whether a plan with such strips may be no more work than `bar`. Whatever the plan, a piece takes a cut or ends its
- * strip, the ruler is set to both measures of every piece, and widths side by side in strips are no longer than these.
- */
-export function mayServe({ kinds, run, demand, paid }: WorkQuestion, isStacked: boolean, bar: number) {
-  const wanted = kinds.map(({ lies }, k) => (demand[k]! > 0 ? lies.filter(({ width }) => width <= run) : []));
-  const measures = wanted.flatMap((lies) => lies.flatMap(({ width, height }) => [width, height]));
-  const needed = [...new Set(measures)].filter(
-    (size) => size < run && !paid.sizes.has(size) && !paid.widths.has(size),
-  );
-  const narrowest = wanted.map((lies) => Math.min(...lies.map(({ width }) => width)));
-  return ({ filling: { counts, height }, strip, each }: Column): boolean => {
-    const left = demand.map((count, k) => Math.max(0, count - counts[k]!));
-    const pieces = sum(left, (count) => count);
-    const across = sum(left, (count, k) => (count > 0 ? count * narrowest[k]! : 0));
-    const strips = isStacked ? Math.min(1, pieces) : Math.ceil(across / run);
-    const fresh = strip.sizes.filter((size) => !paid.sizes.has(size));
-    if (!paid.widths.has(height)) fresh.push(height);
-    const settings = fresh.length + needed.filter((size) => !fresh.includes(size)).length;
-    const { strips: ofStrip, settings: ofSetting, subcuts } = WORK_WEIGHTS;
-    return each + ofSetting * settings + (ofStrip - subcuts) * strips + subcuts * pieces <= bar;
   };
 }
 
