@@ -240,8 +240,12 @@ async function setRows(
     await at(row, column).click({ force: true });
     await page.getByRole("heading", { name: `row ${row + 1}, block ${column + 1}` }).waitFor();
   };
-  for (const [r, row] of setting.rows.entries())
+  for (const [r, row] of setting.rows.entries()) {
+    // A row of one block is filled at once, as a hand does that has many to set.
+    const most = row.filter(({ block }) => block === row[0]?.block).length;
+    const filled = !uneven && row.length > 5 && most > row.length / 2;
     for (const [c, placed] of row.entries()) {
+      if (filled && c > 0 && placed.block === row[0]?.block && placed.turn === 0) continue;
       if (uneven && c > 0) {
         await take(r, c - 1);
         await hand.press("one more after it");
@@ -251,9 +255,11 @@ async function setRows(
       const name = names.get(placed.block) ?? "";
       const put = hand.button(`Put ${name} here`, ".hand");
       if ((await put.count()) > 0) await put.click();
+      if (filled && c === 0) await hand.press("in all of this row", ".hand");
       const turn = page.locator(".hand .four button").nth(placed.turn / 90);
       if ((await turn.getAttribute("aria-pressed")) !== "true") await turn.click();
     }
+  }
   if (setting.turn % 180 !== 0) await hand.press("in columns");
 }
 

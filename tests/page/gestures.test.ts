@@ -144,7 +144,10 @@ function anyGesture(text: string, roll: (below: number) => number): string {
       return quilt.fillBlocks(
         text,
         key,
-        (["everywhere", "every-other", "rows", "columns", "edge"] as const)[roll(5)]!,
+        (["everywhere", "every-other", "rows", "columns", "edge", "this-row", "this-column"] as const)[
+          roll(7)
+        ]!,
+        place,
       );
     case 29:
       return setUnitField(

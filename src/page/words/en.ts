@@ -272,6 +272,8 @@ export const words = {
     rows: "every other row",
     columns: "every other column",
     edge: "round the edge",
+    "this-row": "in all of this row",
+    "this-column": "in all of this column",
   },
   chanceNumber: (number: number) => `chance ${number}`,
   inGrey: "See in grey",

@@ -293,6 +293,8 @@ export const words: PageWords = {
     rows: "in jede zweite Reihe",
     columns: "in jede zweite Spalte",
     edge: "rund um den Rand",
+    "this-row": "in diese ganze Reihe",
+    "this-column": "in diese ganze Spalte",
   },
   chanceNumber: (number) => `Zufall ${number}`,
   inGrey: "In Grau ansehen",
