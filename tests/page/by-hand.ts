@@ -102,16 +102,17 @@ async function drawCorners(
   await hand.focus(squareNamed(unit.column, unit.row));
   await hand.press(whole ? "Draw a patch by its corners" : "Draw corners on this square");
   const paper = page.locator('.paper[role="application"]');
-  const box = await paper.boundingBox();
   const view = ((await paper.getAttribute("viewBox")) ?? "").split(" ").map(Number);
-  if (box === null) throw new Error("no points to draw on");
   const [left = 0, top = 0, wide = 1, high = 1] = view;
-  const scale = Math.min(box.width / wide, box.height / high);
   const [x0, y0] = [own.xs[unit.column]!, own.ys[unit.row]!];
   const across = own.xs[unit.column + unit.columns]! - x0;
   const down = own.ys[unit.row + unit.rows]! - y0;
   for (const { corners, fabric } of patchesOf(unit, own, model) ?? []) {
     await hand.fabric(fabric?.name ?? "");
+    await paper.scrollIntoViewIfNeeded();
+    const box = await paper.boundingBox();
+    if (box === null) throw new Error("no points to draw on");
+    const scale = Math.min(box.width / wide, box.height / high);
     for (const [x, y] of corners) {
       // The sheet stands in the middle of the view, with the same margin all round.
       const [fx, fy] = [(x - x0) / across - 0.5, (y - y0) / down - 0.5];
@@ -301,7 +302,7 @@ async function setSashing(page: Page, hand: HandOn, model: QuiltModel): Promise<
   await hand.type("Sashing, width", sashing.width);
   if (sashing.ring) await hand.press("all round", ".hand");
   if (sashing.cornerstones !== "" || sashing.stoneBlock !== "") {
-    await hand.fabric(sashing.cornerstones || first);
+    await hand.fabrics(sashing.cornerstones || first, sashing.cornerstones || first);
     await hand.press("cornerstones", ".hand");
   }
   if (sashing.block !== "") {

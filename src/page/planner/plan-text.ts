@@ -128,15 +128,24 @@ function readyText(
   return null;
 }
 
+/** Faults told at the lines of her own text, where empty squares had to be filled for the planning. */
+function atOwnLines(answer: Answer, { empty, ownLine }: Completed): Answer {
+  if (empty === 0 || !("diagnostics" in answer)) return answer;
+  const diagnostics = answer.diagnostics.map((one) =>
+    one.at === null ? one : { ...one, at: { ...one.at, line: ownLine(one.at.line) } },
+  );
+  return { ...answer, diagnostics };
+}
+
 /**
  * From a text to what the page shows of it, told piece by piece: the top as laid out, quick amounts, then the plan
  * that the command line makes of the same text, to the byte. Squares with nothing on them are left out of the amounts.
  * @returns the plan; null where there is none, or a newer question has come
  */
 export async function planText(id: number, text: string, name: string, around: Around): Promise<Plan | null> {
-  const { tell } = around;
   const whole = completed(text);
-  const ready = readyText(id, whole, name, around);
+  const tell = (answer: Answer): void => around.tell(atOwnLines(answer, whole));
+  const ready = readyText(id, whole, name, { ...around, tell });
   if (ready === null) return null;
   const { spec, cutting } = ready;
   await around.pause();

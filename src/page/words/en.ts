@@ -49,6 +49,7 @@ export const words = {
   notText: (name: string) => `${name} is no text. A quilt file ends in .yaml, .yml or .json.`,
   opened: (name: string) => `${name} is open.`,
   saved: (name: string) => `Saved as ${name}.`,
+  photosNotInFile: "The photos of its fabrics stay in this browser: the file holds no pictures.",
   notSaved: "No file was saved. The quilt is kept in this browser all the same.",
   saveAsDownload: "Put it among the downloads",
   savedAmongDownloads: (name: string) => `${name} is among this browser’s downloads.`,
@@ -127,6 +128,8 @@ export const words = {
   tookOff: (square: string) => `${square} is empty.`,
   coloured: (part: string, fabric: string, count: number) =>
     `${part} in ${fabric}${count > 1 ? `, ${count} squares alike` : ""}.`,
+  partsTogether: (count: number) =>
+    `The ${count} patches of that name in a unit are of one fabric. For a fabric each, draw them by their corners.`,
   doesNotFit: (kind: string) => NO_FIT[kind] ?? `${kind} does not come in that shape.`,
   noRoom: "There is no room for it there.",
   nothingThere: "Nothing lies there yet.",
@@ -286,6 +289,8 @@ export const words = {
   useFabric: (name: string) => `In ${name}`,
   sashing: "Sashing",
   addSashing: "Add sashing",
+  noSashingOnPoint: "Sashing between blocks on point is not worked out: there is none.",
+  stonesIn: (fabric: string) => `cornerstones in ${fabric}`,
   removeSashing: "No sashing",
   cornerstones: "cornerstones",
   sashRing: "all round",
@@ -366,7 +371,9 @@ export const words = {
   faultsTitle: "To put right",
   notesTitle: "Good to know",
   showInText: "Show in the text",
+  otherWays: "Other ways of making it, and what they cost",
   mend: "Put it right",
+  notMended: (from: string) => `“${from}” does not stand there any more. Please look at the text.`,
   broken:
     "The planner has stumbled over this quilt: a fault of this page, not of yours. The amounts are those from before. Draw on, or undo the last change; nothing is lost.",
   textTitle: "The text",
