@@ -6,6 +6,7 @@ import { UNIT } from "../planner/picture.ts";
 import { words } from "../words/index.ts";
 import { canRedo, canUndo, edit, redo, undo } from "./actions.ts";
 import { paintsOf, Textures } from "./draw/cloth.tsx";
+import { Field } from "./field.tsx";
 import { lookOnDisk, openFromDisk } from "./opening.ts";
 import * as state from "./state.ts";
 import { sizeSaid } from "./steps.tsx";
@@ -120,7 +121,7 @@ export function Selvage() {
   return (
     <header class="selvage">
       <div class="qname">
-        <input
+        <Field
           class="nameinput"
           aria-label={words.fabricName}
           value={name}

@@ -20,6 +20,7 @@ import { words, written } from "../../words/index.ts";
 import { edit } from "../actions.ts";
 import { Swatch } from "../draw/cloth.tsx";
 import { Faults } from "../faults.tsx";
+import { Field } from "../field.tsx";
 import { Folds, fabricNamed, Proof, StatesMean } from "../pile.tsx";
 import * as state from "../state.ts";
 import { Label } from "../steps.tsx";
@@ -141,7 +142,7 @@ function ClothLeaf({ name }: { name: string }) {
       <div class="row fields">
         <label>
           <span>{words.fabricName}</span>
-          <input
+          <Field
             value={name}
             onChange={({ currentTarget }) => {
               const wish = currentTarget.value.trim();
@@ -161,7 +162,7 @@ function ClothLeaf({ name }: { name: string }) {
         </label>
         <label>
           <span>{words.ownWidth}</span>
-          <input
+          <Field
             value={fabric.width}
             placeholder={String(state.model.value.cloth.width ?? "43 in")}
             onChange={({ currentTarget }) =>
@@ -208,7 +209,7 @@ function Shop() {
   const field = (what: "width" | "sold" | "price", label: string, usual: string) => (
     <label key={what}>
       <span>{label}</span>
-      <input
+      <Field
         value={String(cloth[what] ?? "")}
         placeholder={usual}
         onChange={({ currentTarget }) =>

@@ -8,6 +8,7 @@ import { words } from "../../words/index.ts";
 import { edit } from "../actions.ts";
 import { axisOf, kindOf, printText, upOf } from "../draw/print-words.ts";
 import { pointIn } from "../draw/quilt-handles.tsx";
+import { Field } from "../field.tsx";
 import { Group } from "../group.tsx";
 import { saidOnPaper } from "../said-here.tsx";
 import * as state from "../state.ts";
@@ -119,7 +120,7 @@ function Repeat({ fabric, photo }: { fabric: FabricModel; photo: Photo | null })
     <div class="row fields">
       <label>
         <span>{words.cloth.repeatField}</span>
-        <input
+        <Field
           value={held}
           placeholder={words.cloth.repeatExample}
           onChange={({ currentTarget }) =>
@@ -183,7 +184,7 @@ function Seen({ fabric, photo }: { fabric: FabricModel; photo: Photo }) {
       <div class="row fields">
         <label>
           <span>{words.cloth.photoWidth}</span>
-          <input
+          <Field
             value={lengthSaid(across)}
             onChange={({ currentTarget }) => {
               const typed = lengthTyped(currentTarget.value.trim());
