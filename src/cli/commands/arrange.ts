@@ -87,7 +87,8 @@ export const arrange = (words: Words) =>
       const chosen = wanted.blocks !== null || wanted.motifs !== null;
       const told = (done: number, of: number) =>
         progress.show(io.words.commandLine.arrange.planningEachArrangementOf(done, of));
-      const found = await arrangeBlocks(spec.value, values.seed, options, solve, wanted, told);
+      const asked = { seed: values.seed, ...wanted };
+      const found = await arrangeBlocks(spec.value, asked, options, solve, told);
       progress.clear();
       if (found.value === null) return failWith(found.diagnostics, text, values.json, io);
       report(spec.diagnostics, text, io);
