@@ -15,15 +15,14 @@ import type { FabricPlan, FixedStock, Lay, Mix, PlanBound, Purchase } from "./ty
 
 /**
  * Everything about one fabric, from its final packing.
- * @param thumb length by the rule of thumb; null when there is none.
- * @param mix how the purchase was weighed; null when nothing was
+ * @param known.thumb length by the rule of thumb; null when there is none
+ * @param known.mix how the purchase was weighed; null when nothing was
  * @param kits how many quilts are cut together
  */
 export function assembleFabric(
   chosen: Chosen,
   result: PackingResult,
-  thumb: Ticks | null,
-  mix: Mix | null,
+  { thumb, mix }: { thumb: Ticks | null; mix: Mix | null },
   settings: PlanSettings,
   kits: number,
 ): FabricPlan {

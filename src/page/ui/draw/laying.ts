@@ -190,7 +190,7 @@ export function colour(
   const alike = block.units.filter(({ cell }) => cell.code === unit.cell.code).length;
   const reach = state.reach.value;
   return edit(
-    (text) => colourPatch(text, block.key, at, part, fabric.name, reach),
+    (text) => colourPatch(text, block.key, { ...at, part }, fabric.name, reach),
     words.coloured(part, fabric.name, reach === "alike" ? alike : 1),
     goesOn,
   );
