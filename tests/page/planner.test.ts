@@ -34,6 +34,7 @@ async function told(
     keeps: keepsOf(MOST),
     overtaken: () => false,
     pause: () => Promise.resolve(),
+    rest: () => Promise.resolve(),
     ...around,
     tell: (answer) => {
       answers.push(answer);
@@ -216,6 +217,7 @@ describe("what would save", () => {
           if (answer.kind === "triedAll") resolve();
         },
         pause: () => Promise.resolve(),
+        later: (_, call) => call(),
         useSolver() {},
       });
       take({ kind: "save", id: 1, text });

@@ -4,13 +4,15 @@ import * as state from "./state.ts";
 import { showLine } from "./text-place.ts";
 
 function mend(line: number, from: string, to: string): void {
-  edit((text) => {
+  const changed = edit((text) => {
     const lines = text.split("\n");
     const own = lines[line - 1];
     if (own === undefined || !own.includes(from)) return text;
     lines[line - 1] = own.replace(from, to);
     return lines.join("\n");
-  }, `${from} → ${to}`);
+  });
+  state.said.value = changed ? `${from} → ${to}` : words.notMended(from);
+  if (!changed) showLine(line);
 }
 
 /** A hint in the file's own spelling helps beside the text; beside the drawing the drawing is what is changed. */

@@ -200,7 +200,7 @@ export function TextPanel() {
     if (editor === null || wanted === null || wanted.line > editor.state.doc.lines) return;
     const line = editor.state.doc.line(wanted.line);
     editor.dispatch({
-      selection: { anchor: line.from },
+      selection: { anchor: line.from + line.text.search(/\S|$/), head: line.to },
       effects: EditorView.scrollIntoView(line.from, { y: "center" }),
     });
     editor.focus();

@@ -2,6 +2,7 @@ import { useEffect, useRef, useState } from "preact/hooks";
 import type { SewStep } from "../../planner/sewing.ts";
 import type { TakenBag } from "../../planner/taken-bags.ts";
 import { words } from "../../words/index.ts";
+import { lookForWays } from "../actions.ts";
 import { useAwake } from "../awake.ts";
 import { Drawing, useShown, Waiting } from "../later-regions.tsx";
 import { photoNamed } from "../pile.tsx";
@@ -151,6 +152,13 @@ function Bags({ bags, title }: { bags: readonly TakenBag[]; title: string }) {
   );
 }
 
+/** Where units are made in other ways each is planned on the whole quilt: beside the fabric it takes. */
+function seeOtherWays(): void {
+  state.region.value = "fabric";
+  lookForWays("ways");
+  requestAnimationFrame(() => document.getElementById("choices")?.scrollIntoView());
+}
+
 function UnitStop({ stop }: { stop: Stop & { kind: "unit" } }) {
   const { pictures, blocks, step: told } = stop.unit;
   const at = Math.min(state.sewn.value.picture, Math.max(0, pictures.length - 1));
@@ -183,6 +191,11 @@ function UnitStop({ stop }: { stop: Stop & { kind: "unit" } }) {
           <p class="sewcount">
             <Count of={told} />
           </p>
+          {state.forClass.value ? null : (
+            <button type="button" class="act" onClick={seeOtherWays}>
+              {words.otherWays}
+            </button>
+          )}
           {pictures.length < 2 ? null : (
             <ol class="small" aria-label={words.pictureOf(at + 1, pictures.length)}>
               {pictures.map((picture, i) => (
