@@ -45,10 +45,7 @@ function pieceLeaves(part: Part): Part[] {
 }
 
 /** Cloth that is as wide as the bolt: what is measured of the width holds for it. */
-export function isFullWidth(
-  { usable }: FabricPlan,
-  { source, name, across }: FabricPlan["lays"][number],
-): boolean {
+function isFullWidth({ usable }: FabricPlan, { source, name, across }: FabricPlan["lays"][number]): boolean {
   return source === "bolt" || name === LENGTH_IN_HAND || across === usable;
 }
 
