@@ -39,7 +39,7 @@ const EDITS: readonly { name: string; most: number; edit(text: string): string }
   {
     name: "a patch in another fabric",
     most: 18,
-    edit: (text) => block.colourPatch(text, "L", at, "patch", "moss", "patch"),
+    edit: (text) => block.colourPatch(text, "L", { ...at, part: "patch" }, "moss", "patch"),
   },
   {
     name: "a unit laid over another",

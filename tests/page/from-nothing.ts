@@ -70,7 +70,7 @@ function drawUnit(text: string, key: string, unit: UnitModel, own: BlockModel, m
   const now = (): UnitModel | null => block.unitOn(block.blockNamed(readModel(made), key)!, square);
   for (const [i, part] of (shape?.parts ?? []).entries()) {
     if (now() === null) return made;
-    made = block.colourPatch(made, key, square, part, cloths[i] ?? "", "patch");
+    made = block.colourPatch(made, key, { ...square, part }, cloths[i] ?? "", "patch");
   }
   return made;
 }

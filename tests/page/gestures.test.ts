@@ -68,7 +68,9 @@ function anyGesture(text: string, roll: (below: number) => number): string {
       const patch =
         unit === null || drawn === undefined ? undefined : of(patchesOf(unit, drawn, model) ?? []);
       const reach = roll(2) === 0 ? "patch" : "alike";
-      return patch === undefined ? text : block.colourPatch(text, key, square, patch.part, cloth, reach);
+      return patch === undefined
+        ? text
+        : block.colourPatch(text, key, { ...square, part: patch.part }, cloth, reach);
     }
     case 6:
       return roll(4) > 0 ? text : block.resizeGrid(text, key, 1 + roll(5), 1 + roll(5));

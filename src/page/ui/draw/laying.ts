@@ -194,7 +194,7 @@ export function colour(
   ).length;
   const said = words.coloured(part, fabric.name, reach === "alike" ? alike : 1);
   return edit(
-    (text) => colourPatch(text, block.key, at, part, fabric.name, reach),
+    (text) => colourPatch(text, block.key, { ...at, part }, fabric.name, reach),
     reach === "patch" && together > 1 ? `${said} ${words.partsTogether(together)}` : said,
     goesOn,
   );
