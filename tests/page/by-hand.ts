@@ -244,7 +244,7 @@ async function setRows(
   for (const [r, row] of setting.rows.entries()) {
     // A row of one block is filled at once, as a hand does that has many to set.
     const most = row.filter(({ block }) => block === row[0]?.block).length;
-    const filled = !uneven && row.length > 5 && most > row.length / 2;
+    const filled = !uneven && names.size > 1 && row.length > 5 && most > row.length / 2;
     for (const [c, placed] of row.entries()) {
       if (filled && c > 0 && placed.block === row[0]?.block && placed.turn === 0) continue;
       if (uneven && c > 0) {

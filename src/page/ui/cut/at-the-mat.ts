@@ -1,5 +1,4 @@
 import { computed, effect, signal } from "@preact/signals";
-import { ticksOf } from "../../../edits/model.ts";
 import {
   addEntry,
   beginWork,
@@ -12,7 +11,6 @@ import {
 } from "../../../planning.ts";
 import type { MatFabric } from "../../planner/mat.ts";
 import type { MatStrip } from "../../planner/mat-parts.ts";
-import { UNIT } from "../../planner/picture.ts";
 import { tongue, words } from "../../words/index.ts";
 import { sayOfWork } from "../actions.ts";
 import * as state from "../state.ts";
@@ -154,23 +152,9 @@ function close(fabric: MatFabric, facts: readonly string[], say: string, apart =
   sayOfWork(first, say, last);
 }
 
-/** Whether lengthwise strips are ticked, and all that is ticked lies within a width. */
-function restIsNarrower(fabric: MatFabric, width: string): boolean {
-  const ends = (ticksOf(width, state.model.value.unit) ?? 0) / UNIT;
-  const ticked = stripsOf(fabric).filter((strip) => isTicked(fabric.name, strip));
-  const pieces = ticked.flatMap(({ parts }) => parts.filter(({ bag }) => bag !== null));
-  return (
-    ticked.some(({ lengthwise }) => lengthwise) && pieces.every(({ x, across }) => x + across <= ends + 0.01)
-  );
-}
-
 export function sayWidth(fabric: MatFabric, width: string): void {
-  const said = words.widthSaid(fabric.name, width);
-  const own = tickFacts(fabric.cloths, placesOf(fabric.name));
-  // Beside lengthwise strips the rest is narrower too, so that the width is said of the cloth they were cut from. Pieces
-  // that would lie past its end are there all the same: strips that are ticked lie cut whole, however wide the rest is.
-  if (restIsNarrower(fabric, width)) close(fabric, [...own, workFacts.wide(width)], said);
-  else close(fabric, [workFacts.wide(width)], said, true);
+  // Strips that are ticked lie cut whole, however wide the rest is.
+  close(fabric, [workFacts.wide(width)], words.widthSaid(fabric.name, width), true);
 }
 
 export function saySpoiled(fabric: MatFabric, strip: MatStrip): void {
