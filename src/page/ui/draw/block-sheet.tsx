@@ -30,6 +30,7 @@ import {
   Stepper,
   sizeTyped,
 } from "../steps.tsx";
+import { partSaid } from "../unit-said.ts";
 import { NineTogether, Unfit } from "./block-beside.tsx";
 import { Swatch } from "./cloth.tsx";
 import { Corners, cornersOpen } from "./corners.tsx";
@@ -238,7 +239,7 @@ function PatchList({ block }: { block: BlockModel }) {
           onClick={() => colour(block, unit, at, patch.part)}
         >
           {patch.fabric === null ? null : <Swatch fabric={patch.fabric} />}
-          {patch.part}
+          {partSaid(patch.part)}
         </button>
       ))}
       <button type="button" class="act" onClick={() => turn(block, at, 1)}>

@@ -6,6 +6,7 @@ import { pathOf, UNIT, upIn } from "../../planner/picture.ts";
 import { words } from "../../words/index.ts";
 import { edit } from "../actions.ts";
 import * as state from "../state.ts";
+import { unitSaid } from "../unit-said.ts";
 import { Cloth, Textures, Ups } from "./cloth.tsx";
 import { colour, layAt, layOver, squareName, turn } from "./laying.ts";
 import { usePaperHand } from "./paper-hand.ts";
@@ -170,7 +171,9 @@ export function Paper({ block }: { block: BlockModel }) {
                 tabIndex={own ? 0 : -1}
                 aria-selected={own}
                 aria-label={
-                  unit === null ? words.emptySquare(name) : words.unitOn(name, unit.cell.kind, unit.turn)
+                  unit === null
+                    ? words.emptySquare(name)
+                    : words.unitOn(name, unitSaid(unit.cell.kind), unit.turn)
                 }
                 onFocus={() => {
                   if (!own && !hand.isDrawing()) state.square.value = { column, row };
