@@ -224,28 +224,73 @@ function WidthDrawn({ ring, per, text }: { ring: RingPicture; per: number; text:
   );
 }
 
-/** The middle of a ring: its stitches, to be dragged by the marks of the ruler, or moved by + and −. */
-export function RingHandle({
-  ring,
-  index,
-  per,
-  at,
-}: {
-  ring: RingPicture;
-  index: number;
-  per: number;
-  at: (event: PointerEvent) => Point;
-}) {
-  const border = state.model.value.borders[index];
-  const width = ticksOf(border?.width, state.model.value.unit);
-  const drag = widening.value;
+/** The line its stitches run on: half way between its edges. */
+function middleOf(ring: RingPicture) {
   const [side, end] = [ring.side / 2, ring.end / 2];
-  const box = {
+  return {
     x: ring.x + side,
     y: ring.y + end,
     width: Math.max(0, ring.across - 2 * side),
     height: Math.max(0, ring.down - 2 * end),
   };
+}
+
+interface HandleOfRing {
+  ring: RingPicture;
+  index: number;
+  per: number;
+  at: (event: PointerEvent) => Point;
+}
+
+/** What is dragged, by the marks of the ruler. */
+function RingGrip({ ring, index, per, at, width }: HandleOfRing & { width: number }) {
+  const border = state.model.value.borders[index];
+  const mark = rulerMark();
+  const letGo = () => {
+    widening.value = null;
+    start = null;
+  };
+  return (
+    <rect
+      class="ringgrip"
+      stroke-width={Math.max(per * 12, Math.min(ring.side, ring.end))}
+      role="slider"
+      tabIndex={0}
+      aria-label={`${words.border(index + 1, border?.fabric || border?.block || "")}, ${words.width}`}
+      aria-valuenow={Math.round(width / mark)}
+      aria-valuetext={lengthSaid(width)}
+      onKeyDown={(event) => widenByKey(index, event)}
+      onTouchStart={keepPage}
+      onPointerDown={(event) => {
+        event.currentTarget.setPointerCapture(event.pointerId);
+        start = at(event);
+        widening.value = { index, marks: 0 };
+        event.stopPropagation();
+      }}
+      onPointerMove={(event) => {
+        if (start === null || widening.value === null) return;
+        const marks = Math.round((outward(ring, start, at(event)) * UNIT) / mark);
+        // Never thinner than a mark.
+        widening.value = { index, marks: Math.max(marks, 1 - Math.round(width / mark)) };
+      }}
+      onPointerUp={(event) => {
+        const marks = widening.value?.marks ?? 0;
+        letGo();
+        event.stopPropagation();
+        widen(index, marks);
+      }}
+      onPointerCancel={letGo}
+      {...middleOf(ring)}
+    />
+  );
+}
+
+/** The middle of a ring: its stitches, to be dragged by the marks of the ruler, or moved by + and −. */
+export function RingHandle({ ring, index, per, at }: HandleOfRing) {
+  const border = state.model.value.borders[index];
+  const width = ticksOf(border?.width, state.model.value.unit);
+  const drag = widening.value;
+  const box = middleOf(ring);
   const mark = rulerMark();
   const shown = drag?.index === index ? drag.marks * mark : 0;
   return (
@@ -260,43 +305,7 @@ export function RingHandle({
           <WidthDrawn ring={ring} per={per} text={lengthSaid(Math.max(mark, width + shown))} />
         )}
       </g>
-      {width === null ? null : (
-        <rect
-          class="ringgrip"
-          stroke-width={Math.max(per * 12, Math.min(ring.side, ring.end))}
-          role="slider"
-          tabIndex={0}
-          aria-label={`${words.border(index + 1, border?.fabric || border?.block || "")}, ${words.width}`}
-          aria-valuenow={Math.round(width / mark)}
-          aria-valuetext={lengthSaid(width)}
-          onKeyDown={(event) => widenByKey(index, event)}
-          onTouchStart={keepPage}
-          onPointerDown={(event) => {
-            event.currentTarget.setPointerCapture(event.pointerId);
-            start = at(event);
-            widening.value = { index, marks: 0 };
-            event.stopPropagation();
-          }}
-          onPointerMove={(event) => {
-            if (start === null || widening.value === null) return;
-            const marks = Math.round((outward(ring, start, at(event)) * UNIT) / mark);
-            // Never thinner than a mark.
-            widening.value = { index, marks: Math.max(marks, 1 - Math.round(width / mark)) };
-          }}
-          onPointerUp={(event) => {
-            const marks = widening.value?.marks ?? 0;
-            widening.value = null;
-            start = null;
-            event.stopPropagation();
-            widen(index, marks);
-          }}
-          onPointerCancel={() => {
-            widening.value = null;
-            start = null;
-          }}
-          {...box}
-        />
-      )}
+      {width === null ? null : <RingGrip ring={ring} index={index} per={per} at={at} width={width} />}
     </>
   );
 }
