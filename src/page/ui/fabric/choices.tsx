@@ -4,6 +4,7 @@ import { edit, lookForWays } from "../actions.ts";
 import { QuiltPicture } from "../quilt-picture.tsx";
 import * as state from "../state.ts";
 import { Label } from "../steps.tsx";
+import { unitSaid } from "../unit-said.ts";
 
 const buysSaid = (buys: readonly string[]): string => (buys.length === 0 ? words.sameBuy : buys.join(", "));
 
@@ -65,7 +66,7 @@ function Ways({ chosen }: { chosen: Chosen & { what: "ways" } }) {
           <tbody key={unit}>
             <tr>
               <th colSpan={7} scope="colgroup">
-                {words.unitKind(unit, count)}
+                {words.unitKind(unitSaid(unit), count)}
               </th>
             </tr>
             {ways.map((way) => (
