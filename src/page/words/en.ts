@@ -153,8 +153,8 @@ export const words = {
   noCount: (wish: string, most: number) =>
     `“${wish}” is no number of them: from 1 to ${most}, for example 4.`,
   offPaper: "Nothing is laid: the drag ended off the paper.",
-  turnUnseen: "Turned so it looks the same: it stays as it is, and there is one kind of block less to sew.",
-  looksTheSame: "looks the same",
+  turnUnseen: "Turned so, this block looks as before. It stays as it is, and is sewn like the others.",
+  looksTheSame: "looks as before",
   wholeBlocks: "by whole blocks",
   nameWanted: "A fabric needs a name.",
   nameTaken: (name: string) => `There is a fabric named ${name} already: it needs a name of its own.`,
@@ -204,7 +204,7 @@ export const words = {
   placedTurns: { 0: "as drawn", 90: "turned right", 180: "upside down", 270: "turned left" } as Readonly<
     Record<number, string>
   >,
-  sameFabric: "the same",
+  sameFabric: "no more fabric",
   turnHelp: "Tap a block of the quilt to turn it, swap it or put another there.",
   drawIt: "Draw this block",
   swapWith: "Swap with …",
@@ -306,7 +306,7 @@ export const words = {
   columns: {
     fabric: "Fabric",
     buy: "Buy",
-    least: "Least?",
+    least: "How sure",
     change: "Change",
     price: "Price",
     uncut: "Uncut",
@@ -332,16 +332,17 @@ export const words = {
   sum: (amount: string, price: string) => (price === "" ? amount : `${amount} · ${price}`),
   sumLabel: (count: number) => `All ${count}`,
   noChange: "no change in the fabric",
+  unchanged: "no change",
   changes: (list: readonly string[]) => list.join(", "),
   why: (amount: string) => `Why ${amount}`,
   whyPiece: (count: number, size: string) => `${count} of ${size}`,
   whyStrips: (count: number, width: string, lengthwise: boolean) =>
     `${counted(count, lengthwise ? "lengthwise strip" : "strip", lengthwise ? "lengthwise strips" : "strips")} ${width} wide`,
-  estimates: "Amounts are estimates: check your own fabric’s usable width before you cut.",
+  estimates:
+    "All of this is for fabric as wide as The shop says. Measure the usable width of yours before you cut: narrower fabric can take more.",
   whatWouldSave: "What would save",
   tryWays: "Look for savings",
-  trying: (done: number, of: number) =>
-    of === 0 ? "Each is really planned; this takes a moment." : `Each is really planned: ${done} of ${of}.`,
+  trying: tableWords.choosing,
   nothingSaves: "None of the ways tried buys less.",
   take: "Use this",
   took: (label: string) => `Taken: ${label}.`,

@@ -1,3 +1,4 @@
+import { signal } from "@preact/signals";
 import { strToU8, zipSync } from "fflate";
 import { useEffect, useRef, useState } from "preact/hooks";
 import { fabricKey, WORK_NAME } from "../../../planning.ts";
@@ -15,7 +16,7 @@ import * as state from "../state.ts";
 import { Label } from "../steps.tsx";
 import { ClassHand } from "./class-hand.tsx";
 import { PatternHand } from "./pattern-hand.tsx";
-import { onPaper, withTiles } from "./pattern-sheets.ts";
+import { onPaper, type Paper, savedFor, withTiles } from "./pattern-sheets.ts";
 
 /** The book to look at: the page lets no script run but its own. */
 const withoutScripts = (html: string): string => html.replace(/<script[\s\S]*?<\/script>/g, "");
@@ -80,6 +81,9 @@ function useTiles(): string {
   return tiles;
 }
 
+/** The paper that was chosen, for as long as the page is open; null for the one usual where lengths are written so. */
+const paperChosen = signal<Paper | null>(null);
+
 /** Papers of one quilt, in the order in which they are looked at. */
 const PAPERS = ["pattern.html", "book.html"];
 
@@ -116,9 +120,9 @@ export function PatternRegion() {
   const html = tiles === "" ? drawn : withTiles(drawn, tiles);
   const hasPattern = shown?.files["pattern.html"] !== undefined;
   const frame = useRef<HTMLIFrameElement>(null);
-  const [paper, setPaper] = useState<"a4" | "letter">(
-    ["in", "yd"].includes(state.model.value.unit) ? "letter" : "a4",
-  );
+  const paper =
+    paperChosen.value ??
+    (["in", "yd"].includes(state.model.value.unit) ? ("letter" as const) : ("a4" as const));
   const [room, setRoom] = useState(() => window.innerWidth - 90);
   useEffect(() => {
     const measure = () => setRoom(frame.current?.clientWidth ?? window.innerWidth - 90);
@@ -161,7 +165,10 @@ export function PatternRegion() {
             <div class="row">
               <Label
                 onClick={() =>
-                  void saveOther(asHtml(html), see === "book.html" ? `${base}.html` : `${base}-${see}`)
+                  void saveOther(
+                    asHtml(savedFor(html, paper)),
+                    see === "book.html" ? `${base}.html` : `${base}-${see}`,
+                  )
                 }
               >
                 {saveWord(see)}
@@ -201,7 +208,7 @@ export function PatternRegion() {
                   type="button"
                   class="pickword"
                   aria-pressed={paper === one}
-                  onClick={() => setPaper(one)}
+                  onClick={() => (paperChosen.value = one)}
                 >
                   {words.papers[one]}
                 </button>

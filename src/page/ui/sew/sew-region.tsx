@@ -2,6 +2,7 @@ import { useEffect, useRef, useState } from "preact/hooks";
 import type { SewStep } from "../../planner/sewing.ts";
 import type { TakenBag } from "../../planner/taken-bags.ts";
 import { words } from "../../words/index.ts";
+import { seeWaysOf } from "../actions.ts";
 import { useAwake } from "../awake.ts";
 import { Drawing, useShown, Waiting } from "../later-regions.tsx";
 import { photoNamed } from "../pile.tsx";
@@ -12,6 +13,7 @@ import {
   canStep,
   goToStop,
   isDone,
+  madeInShort,
   madeOf,
   picturesIn,
   type Stop,
@@ -26,15 +28,11 @@ const shortTitle = (stop: Stop): string => (stop.kind === "unit" ? stop.unit.sho
 
 /** How many of it are made, in short. */
 function Made({ stop }: { stop: Stop }) {
-  const [first] = stop.steps;
-  if (first === undefined) return null;
-  if (isDone(stop))
-    return <span class="quiet made">{words.allMade(stop.kind === "unit" ? first.count : 1)}</span>;
-  const made =
-    stop.kind === "unit"
-      ? words.makeOf(madeOf(first), first.count)
-      : words.stopOf(stop.steps.filter((one) => madeOf(one) >= one.count).length, stop.steps.length);
-  return <span class="quiet made">{made}</span>;
+  const { kind, made, of } = madeInShort(stop);
+  if (of === 0) return null;
+  const told =
+    kind === "done" ? words.allMade(of) : kind === "made" ? words.makeOf(made, of) : words.stepsOf(made, of);
+  return <span class="quiet made">{told}</span>;
 }
 
 function List() {
@@ -151,6 +149,12 @@ function Bags({ bags, title }: { bags: readonly TakenBag[]; title: string }) {
   );
 }
 
+/** Where a print has an up, steps tell where its heads point: that word is not told by itself. */
+function AboutHeads() {
+  const told = sewingShown.value?.aboutHeads ?? "";
+  return told === "" ? null : <p class="quiet">{told}</p>;
+}
+
 function UnitStop({ stop }: { stop: Stop & { kind: "unit" } }) {
   const { pictures, blocks, step: told } = stop.unit;
   const at = Math.min(state.sewn.value.picture, Math.max(0, pictures.length - 1));
@@ -161,6 +165,11 @@ function UnitStop({ stop }: { stop: Stop & { kind: "unit" } }) {
     <>
       <p class="over">{words.unitOf(names)}</p>
       <h2>{stop.title}</h2>
+      {stop.unit.kind === "" || state.forClass.value ? null : (
+        <button type="button" class="act" onClick={() => seeWaysOf(stop.unit.kind)}>
+          {words.otherWays}
+        </button>
+      )}
       <div class="sewing">
         {now === undefined ? null : (
           <figure class="bigstep" aria-describedby="stepwords">
@@ -180,6 +189,7 @@ function UnitStop({ stop }: { stop: Stop & { kind: "unit" } }) {
         <div class="beside">
           <Bags bags={stop.unit.bags} title={words.takeBags} />
           {told.table === null ? null : <Table table={told.table} />}
+          <AboutHeads />
           <p class="sewcount">
             <Count of={told} />
           </p>
@@ -295,6 +305,7 @@ function GroupStop({ stop }: { stop: GroupOnly }) {
         {pictured ? <GroupPictures stop={stop} /> : null}
         <div class="beside">
           <GroupSteps steps={group.steps} />
+          {stop.kind === "finishing" ? null : <AboutHeads />}
           {stop.kind !== "blocks"
             ? null
             : sewingShown.value?.aboutBlocks.map((line) => (

@@ -21,11 +21,6 @@ const NO_FIT: Readonly<Record<string, string>> = {
   "half-rectangle triangle": "Ein Halbrechteck-Dreieck ist länger als breit: über zwei Kästchen legen.",
 };
 
-const PLANNED = (done: number, of: number): string =>
-  of === 0
-    ? "Jeder Weg wird wirklich geplant; das dauert einen Augenblick."
-    : `Jeder Weg wird wirklich geplant: ${done} von ${of}.`;
-
 /** Every word of the page in German. */
 export const words: PageWords = {
   squares: (first, last) => `${first} bis ${last}`,
@@ -167,8 +162,9 @@ export const words: PageWords = {
   linesField: "Zeilen, von oben",
   noCount: (wish, most) => `„${wish}“ ist keine Anzahl davon: von 1 bis ${most}, zum Beispiel 4.`,
   offPaper: "Nichts gelegt: Das Ziehen endete neben dem Papier.",
-  turnUnseen: "Gedreht sieht es gleich aus: Es bleibt, wie es ist, und ist eine Blockart weniger zu nähen.",
-  looksTheSame: "sieht gleich aus",
+  turnUnseen:
+    "So gedreht sieht dieser Block aus wie zuvor. Er bleibt, wie er ist, und wird wie die anderen genäht.",
+  looksTheSame: "sieht aus wie zuvor",
   wholeBlocks: "um ganze Blöcke",
   nameWanted: "Ein Stoff braucht einen Namen.",
   nameTaken: (name) => `Einen Stoff namens ${name} gibt es schon: Er braucht einen eigenen Namen.`,
@@ -222,7 +218,7 @@ export const words: PageWords = {
     180: "auf dem Kopf",
     270: "nach links gedreht",
   },
-  sameFabric: "gleich viel",
+  sameFabric: "nicht mehr Stoff",
   turnHelp: "Einen Block des Quilts antippen, um ihn zu drehen, zu tauschen oder einen anderen hinzulegen.",
   drawIt: "Diesen Block zeichnen",
   swapWith: "Tauschen mit …",
@@ -325,7 +321,7 @@ export const words: PageWords = {
   columns: {
     fabric: "Stoff",
     buy: "Kaufen",
-    least: "Das Wenigste?",
+    least: "Wie sicher",
     change: "Änderung",
     price: "Preis",
     uncut: "Ungeschnitten",
@@ -351,15 +347,17 @@ export const words: PageWords = {
   sum: (amount, price) => (price === "" ? amount : `${amount} · ${price}`),
   sumLabel: (count) => `Alle ${count}`,
   noChange: "keine Änderung beim Stoff",
+  unchanged: "unverändert",
   changes: (list) => list.join(", "),
   why: (amount) => `Warum ${amount}`,
   whyPiece: (count, size) => `${count} Stück ${size}`,
   whyStrips: (count, width, lengthwise) =>
     `${count} ${lengthwise ? "Längsstreifen" : "Streifen"} ${width} breit`,
-  estimates: "Die Mengen sind Schätzungen: vor dem Schneiden die nutzbare Breite des eigenen Stoffes prüfen.",
+  estimates:
+    "All das gilt für Stoff, der so breit ist, wie unter „Der Laden“ steht. Vor dem Schneiden die nutzbare Breite des eigenen Stoffes messen: Von schmalerem kann mehr nötig sein.",
   whatWouldSave: "Was würde sparen",
   tryWays: "Nach Ersparnis suchen",
-  trying: PLANNED,
+  trying: tableWords.choosing,
   nothingSaves: "Keiner der probierten Wege kauft weniger.",
   take: "Übernehmen",
   took: (label) => `Übernommen: ${label}.`,
