@@ -53,6 +53,8 @@ export const tableWords = {
   anew: "Begin the cutting anew",
   anewSaid: "Nothing is cut.",
   workProblem: "What was said of the cutting does not fit the quilt as it is drawn now",
+  otherPlan: (fabrics: readonly string[]) =>
+    `What lies cut of ${inSpeech(fabrics)} was cut for the quilt as it was. Undo goes back to that. Begin anew to cut all of it for the quilt as it is now; until then nothing of what is ticked is lost.`,
   saveWork: "Save what is cut",
   openWork: "Open what was cut",
   workOpened: "What was cut is on the mat.",

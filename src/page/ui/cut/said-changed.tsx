@@ -2,9 +2,13 @@ import { wordAll } from "../../../planning.ts";
 import type { MatFabric } from "../../planner/mat.ts";
 import { tongue, words } from "../../words/index.ts";
 import { undo } from "../actions.ts";
+import { toldAtTheMat } from "../fabric/told-at-the-mat.ts";
 import * as state from "../state.ts";
 import { Label } from "../steps.tsx";
 import { beginAnew } from "./at-the-mat.ts";
+
+/** Told in words of the page: its hint speaks of files and folders. */
+const OTHER_PLAN = "WORK-OTHER-PLAN";
 
 /** What was said of another drawing: the strips told of are not on the mat, and that comes before all else. */
 export function Misfit() {
@@ -14,9 +18,9 @@ export function Misfit() {
     <div class="answer misfit" role="alert">
       <h3>{words.workProblem}</h3>
       <ul>
-        {wordAll(problems, tongue).map(({ message, hint }) => (
+        {wordAll(problems, tongue).map(({ code, message, hint }) => (
           <li key={message}>
-            {message} {hint}
+            {code === OTHER_PLAN ? words.otherPlan(toldAtTheMat(state.work.value)) : `${message} ${hint}`}
           </li>
         ))}
       </ul>

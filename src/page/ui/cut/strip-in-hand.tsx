@@ -14,6 +14,8 @@ import { useWideOnScreen } from "./wide-on-screen.ts";
 
 /** Most measures written below a strip: more would lie on one another. */
 const MOST_MEASURES = 9;
+/** Height of a drawn strip at most, as a share of its full length. */
+const HIGHEST = 0.3;
 /** Their smallest size in points of the screen, and the room one takes in its own size. */
 const MEASURE_ON_SCREEN = 11;
 const MEASURE_WIDE = 3;
@@ -39,6 +41,8 @@ export function StripAlone({ strip, fabric }: { strip: MatStrip; fabric: MatFabr
   );
   const drawn = useRef<SVGSVGElement>(null);
   const wide = useWideOnScreen(drawn);
+  // A short piece of cloth is drawn no higher than what is said of it leaves room for.
+  const share = Math.round(100 * Math.min(1, Math.max(0.3, (HIGHEST * run) / high)));
   const k = run / 100;
   const point = wide === 0 ? 0 : (run + 6 * k) / wide;
   const size = Math.max(2.7 * k, MEASURE_ON_SCREEN * point);
@@ -51,7 +55,7 @@ export function StripAlone({ strip, fabric }: { strip: MatStrip; fabric: MatFabr
     <svg
       ref={drawn}
       class="stripalone"
-      style={photo === null || level ? {} : { "--fabric": photo }}
+      style={{ ...(photo === null || level ? {} : { "--fabric": photo }), width: `${share}%` }}
       viewBox={`${-3 * k} 0 ${run + 6 * k} ${high + 2.2 * size + 2 * k}`}
       aria-hidden="true"
     >

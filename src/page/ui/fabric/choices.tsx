@@ -11,7 +11,7 @@ const buysSaid = (buys: readonly string[]): string => (buys.length === 0 ? words
 
 function Row({ way, label }: { way: ChosenWay; label: string }) {
   const columns = words.wayColumns;
-  const { button, asked } = useTaking(label, way.text);
+  const { button, asked } = useTaking(label, way.text, "choices");
   return (
     <>
       <tr class={way.now ? "open" : ""}>
@@ -91,7 +91,7 @@ type Turning = Extract<Chosen, { what: "turnings" }>["turnings"][number];
 
 function TurningCard({ turning, at }: { turning: Turning; at: number }) {
   const { name, now, text, picture, buys, nested, places, why } = turning;
-  const { button, asked } = useTaking(name, text);
+  const { button, asked } = useTaking(name, text, "choices");
   return (
     <li class={now ? "held" : ""}>
       {picture === null ? null : (
@@ -167,7 +167,7 @@ export function Choices() {
           {words.turningsAsk}
         </Label>
       </div>
-      {now === null ? <JustTaken /> : null}
+      {now === null ? <JustTaken where="choices" /> : null}
       {now !== null && chosen === null ? (
         <p class="quiet" role="status">
           {words.choosing(now.done, now.of)}

@@ -26,7 +26,7 @@ function SavingLine({ saving, unit }: { saving: FoundSaving; unit: Amount["unit"
   const { change, text, difference } = saving;
   const label = typeset(tongue.changeSaid(change));
   const length = formatMeasure(Math.abs(difference.length), unit, { typeset: true, ...written });
-  const { button, asked } = useTaking(label, text);
+  const { button, asked } = useTaking(label, text, "savings");
   return (
     <li>
       <b class="amount">{difference.length > 0 ? words.changeMore(length) : words.changeLess(length)}</b>
@@ -52,7 +52,7 @@ export function SavingsList() {
       <h3>{words.whatWouldSave}</h3>
       <p class="hint">{words.hints.savings}</p>
       <Label onClick={lookForSavings}>{words.tryWays}</Label>
-      {now === null ? <JustTaken /> : null}
+      {now === null ? <JustTaken where="savings" /> : null}
       <p class="quiet saves" role="status">
         {now === null
           ? words.notTried

@@ -1,6 +1,6 @@
 import { signal } from "@preact/signals";
 import type { VNode } from "preact";
-import { useState } from "preact/hooks";
+import { useLayoutEffect, useRef, useState } from "preact/hooks";
 import { words } from "../../words/index.ts";
 import { edit, undo } from "../actions.ts";
 import * as state from "../state.ts";
@@ -9,19 +9,20 @@ import { changesSaid } from "./amount-lines.ts";
 import { toldAtTheMat } from "./told-at-the-mat.ts";
 
 /** What was taken last, and the text with it: as long as that stands it is told where it was taken. */
-const last = signal<{ text: string; label: string } | null>(null);
+type Where = "choices" | "savings";
+const last = signal<{ text: string; label: string; where: Where } | null>(null);
 
 /**
  * A way, a turning or a saving taken with one tap. Where strips are cut already, the tap asks first, below it, and a second
  * tap on the same place only takes the question back.
  */
-export function useTaking(label: string, text: string): { button: VNode; asked: VNode | null } {
+export function useTaking(label: string, text: string, where: Where): { button: VNode; asked: VNode | null } {
   const [asks, setAsks] = useState(false);
   const told = toldAtTheMat(state.work.value);
   const take = () => {
     setAsks(false);
     if (edit(() => text, told.length === 0 ? words.took(label) : words.tookAside(label, told)))
-      last.value = { text: state.text.value, label };
+      last.value = { text: state.text.value, label, where };
   };
   return {
     button: (
@@ -50,11 +51,17 @@ export function useTaking(label: string, text: string): { button: VNode; asked: 
 }
 
 /** What was taken just now, what it did to the amounts, and the way back: where the hand is. */
-export function JustTaken() {
+export function JustTaken({ where }: { where: Where }) {
+  const box = useRef<HTMLDivElement>(null);
   const now = last.value;
-  if (now === null || now.text !== state.text.value) return null;
+  const there = now !== null && now.where === where && now.text === state.text.value;
+  // The list that was taken from is gone, and the page is shorter.
+  useLayoutEffect(() => {
+    if (there) box.current?.scrollIntoView({ block: "nearest" });
+  }, [there]);
+  if (!there) return null;
   return (
-    <div class="row justtaken">
+    <div ref={box} class="row justtaken">
       <span>
         {words.took(now.label)} <span class="quiet">{changesSaid()}</span>
       </span>

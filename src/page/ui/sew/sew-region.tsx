@@ -189,7 +189,6 @@ function UnitStop({ stop }: { stop: Stop & { kind: "unit" } }) {
         <div class="beside">
           <Bags bags={stop.unit.bags} title={words.takeBags} />
           {told.table === null ? null : <Table table={told.table} />}
-          <AboutHeads />
           <p class="sewcount">
             <Count of={told} />
           </p>
@@ -209,6 +208,7 @@ function UnitStop({ stop }: { stop: Stop & { kind: "unit" } }) {
               ))}
             </ol>
           )}
+          <AboutHeads />
         </div>
       </div>
       <details class="notes" open={pictures.length === 0}>

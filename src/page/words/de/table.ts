@@ -54,6 +54,8 @@ export const tableWords: Wide<typeof english> = {
   anew: "Das Zuschneiden von vorn beginnen",
   anewSaid: "Nichts ist geschnitten.",
   workProblem: "Was vom Zuschneiden gesagt wurde, passt nicht zum Quilt, wie er jetzt gezeichnet ist",
+  otherPlan: (fabrics) =>
+    `Was von ${inSpeech(fabrics)} geschnitten liegt, wurde für den Quilt geschnitten, wie er war. Rückgängig machen führt dorthin zurück. Von vorn beginnen heißt, alles für den Quilt zu schneiden, wie er jetzt ist; bis dahin geht nichts Abgehaktes verloren.`,
   saveWork: "Speichern, was geschnitten ist",
   openWork: "Öffnen, was geschnitten war",
   workOpened: "Was geschnitten war, liegt auf der Matte.",
