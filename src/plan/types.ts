@@ -114,6 +114,8 @@ export interface FixedStock {
   strip: boolean;
   /** Left of cloth that is cut into already: straight on the sides where it was. Absent elsewhere. */
   begun?: true;
+  /** It ends where the fabric does: a width measured later makes it as much narrower or wider. Absent elsewhere. */
+  atEdge?: true;
   /** How many there are, or the most that could be of use. */
   available: number;
   /** How many are cut into. */

@@ -25,6 +25,7 @@ const around = {
   keeps: keepsOf(1e8),
   overtaken: () => false,
   pause: () => Promise.resolve(),
+  rest: () => Promise.resolve(),
   tell: (_: Answer) => {},
 };
 const LANE = STARTS.find(({ name }) => name === "Lantern Lane")?.text ?? "";

@@ -90,8 +90,8 @@ const solved = new Map<string, Promise<PackingResult>>();
 export const solveHere: Solve = async (jobs) => {
   const results = [];
   for (const job of jobs) {
-    const { effort, budget, shouldStop, onProgress } = job.limits;
-    const isFixed = effort !== undefined && (budget ?? shouldStop ?? onProgress) === undefined;
+    const { effort, budget, shouldStop } = job.limits;
+    const isFixed = effort !== undefined && (budget ?? shouldStop) === undefined;
     const key = isFixed ? JSON.stringify(job) : "";
     const result = (isFixed && solved.get(key)) || runJob(job);
     if (isFixed) solved.set(key, result);

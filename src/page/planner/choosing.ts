@@ -134,7 +134,8 @@ export async function chooseWays(text: string, solve: Solve, told: Told): Promis
 export async function chooseTurnings(text: string, solve: Solve, told: Told): Promise<Chosen> {
   const spec = readSpecFile(text, "quilt.yaml", null, language).value;
   const wanted = { blocks: null, motifs: null };
-  const found = spec === null ? null : await arrangeBlocks(spec, 1, USUAL_OPTIONS, solve, wanted, told);
+  const asked = { seed: 1, ...wanted };
+  const found = spec === null ? null : await arrangeBlocks(spec, asked, USUAL_OPTIONS, solve, told);
   if (found?.value == null) return { what: "turnings", turnings: [] };
   const all = found.value.arrangements;
   const now = all.find(({ key }) => key === "file")?.planned?.fabrics ?? [];

@@ -9,6 +9,7 @@ import {
 import { PATTERN_PARTS, type PatternPart } from "../../../planning.ts";
 import { words } from "../../words/index.ts";
 import { edit } from "../actions.ts";
+import { Field, FieldOfLines } from "../field.tsx";
 import * as state from "../state.ts";
 import { typedInto } from "../typed-into.ts";
 import { movedEarlier, placesFor, takenOf } from "./part-places.ts";
@@ -100,7 +101,7 @@ function OwnWords() {
           ))}
         </select>
       </div>
-      <textarea
+      <FieldOfLines
         key={`${where} ${part}`}
         aria-label={words.pattern.ownWordsAt(words.pattern[where], nameOf(part))}
         rows={5}
@@ -135,7 +136,7 @@ export function PatternHand() {
           {(Object.keys(words.pattern.lines) as PatternLine[]).map((line) => (
             <label key={line}>
               <span>{words.pattern.lines[line]}</span>
-              <input
+              <Field
                 value={pattern.line(line)}
                 placeholder={words.pattern.lineExamples[line]}
                 onChange={({ currentTarget }) =>

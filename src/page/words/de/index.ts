@@ -1,4 +1,5 @@
 import type { PageWords } from "../index.ts";
+import { amountWords } from "./amounts.ts";
 import { clothWords } from "./cloth.ts";
 import { kitsWords } from "./kits.ts";
 import { patternRegionWords } from "./pattern.ts";
@@ -63,6 +64,7 @@ export const words: PageWords = {
   notText: (name) => `${name} ist kein Text. Eine Quiltdatei endet auf .yaml, .yml oder .json.`,
   opened: (name) => `${name} ist offen.`,
   saved: (name) => `Gespeichert als ${name}.`,
+  photosNotInFile: "Die Fotos der Stoffe bleiben in diesem Browser: Die Datei enthält keine Bilder.",
   notSaved: "Es wurde keine Datei gespeichert. In diesem Browser ist der Quilt trotzdem aufgehoben.",
   saveAsDownload: "Zu den Downloads legen",
   savedAmongDownloads: (name) => `${name} liegt bei den Downloads dieses Browsers.`,
@@ -138,6 +140,8 @@ export const words: PageWords = {
   turnedTo: (turn) => `Gedreht ${turned(turn)}.`,
   tookOff: (square) => `${square} ist leer.`,
   coloured: (part, fabric, count) => `${part} in ${fabric}${count > 1 ? `, ${count} gleiche Kästchen` : ""}.`,
+  partsTogether: (count) =>
+    `Die ${count} Flicken dieses Namens in einer Einheit sind aus einem Stoff. Für je einen eigenen Stoff werden sie mit ihren Ecken gezeichnet.`,
   doesNotFit: (kind) => NO_FIT[kind] ?? `${kind} gibt es in dieser Form nicht.`,
   noRoom: "Dort ist kein Platz dafür.",
   nothingThere: "Dort liegt noch nichts.",
@@ -289,6 +293,8 @@ export const words: PageWords = {
     rows: "in jede zweite Reihe",
     columns: "in jede zweite Spalte",
     edge: "rund um den Rand",
+    "this-row": "in diese ganze Reihe",
+    "this-column": "in diese ganze Spalte",
   },
   chanceNumber: (number) => `Zufall ${number}`,
   inGrey: "In Grau ansehen",
@@ -301,6 +307,8 @@ export const words: PageWords = {
   useFabric: (name) => `In ${name}`,
   sashing: "Zwischenstreifen",
   addSashing: "Zwischenstreifen hinzufügen",
+  noSashingOnPoint: "Zwischenstreifen werden bei Blöcken auf der Spitze nicht berechnet: Es gibt keine.",
+  stonesIn: (fabric) => `Eckquadrate in ${fabric}`,
   removeSashing: "Keine Zwischenstreifen",
   cornerstones: "Eckquadrate",
   sashRing: "ringsum",
@@ -316,45 +324,7 @@ export const words: PageWords = {
   forBed: (bed) => `Als Decke: ${bed}`,
   corner4: "Ecken auf Gehrung",
 
-  // Amounts
-  toBuy: "Einkauf",
-  columns: {
-    fabric: "Stoff",
-    buy: "Kaufen",
-    least: "Wie sicher",
-    change: "Änderung",
-    price: "Preis",
-    uncut: "Ungeschnitten",
-  },
-  states: {
-    before: "wie vorher",
-    "so-far": "bis jetzt",
-    proven: "bewiesen",
-    found: "bester gefundener",
-    none: "nicht gerechnet",
-  },
-  stateMeans: {
-    before: "von vor der letzten Änderung; wird gerade neu gerechnet.",
-    "so-far": "reicht; nach weniger wird noch gesucht.",
-    proven: "keine kleinere Länge, die der Laden verkauft, reicht für diese Teile.",
-    found: "reicht; ob weniger reichen würde, ist nicht bekannt.",
-    none: "zuerst ist etwas richtigzustellen.",
-  },
-  nothingYet: "Noch ist nichts zu kaufen.",
-  changeMore: (amount) => `${amount} mehr`,
-  changeLess: (amount) => `${amount} weniger`,
-  nothingToBuy: "nichts",
-  sum: (amount, price) => (price === "" ? amount : `${amount} · ${price}`),
-  sumLabel: (count) => `Alle ${count}`,
-  noChange: "keine Änderung beim Stoff",
-  unchanged: "unverändert",
-  changes: (list) => list.join(", "),
-  why: (amount) => `Warum ${amount}`,
-  whyPiece: (count, size) => `${count} Stück ${size}`,
-  whyStrips: (count, width, lengthwise) =>
-    `${count} ${lengthwise ? "Längsstreifen" : "Streifen"} ${width} breit`,
-  estimates:
-    "All das gilt für Stoff, der so breit ist, wie unter „Der Laden“ steht. Vor dem Schneiden die nutzbare Breite des eigenen Stoffes messen: Von schmalerem kann mehr nötig sein.",
+  ...amountWords,
   whatWouldSave: "Was würde sparen",
   tryWays: "Nach Ersparnis suchen",
   trying: tableWords.choosing,
@@ -379,6 +349,7 @@ export const words: PageWords = {
   notesTitle: "Gut zu wissen",
   showInText: "Im Text zeigen",
   mend: "Beheben",
+  notMended: (from) => `„${from}“ steht dort nicht mehr. Bitte im Text nachsehen.`,
   broken:
     "Der Planer ist über diesen Quilt gestolpert: ein Fehler dieser Seite, kein eigener. Die Mengen sind die von vorher. Weiterzeichnen, oder die letzte Änderung rückgängig machen; nichts ist verloren.",
   textTitle: "Der Text",
