@@ -6,7 +6,7 @@ const TICKS = { mm: 640, cm: 6400, in: 16256, yd: 585216, m: 640000 } as const;
 /** What is bought is enough, said rightly and no more than needed; nothing is called proved that is not. */
 export function checkAmounts(fabric: FabricPlan, plan: Plan): string[] {
   const faults: string[] = [];
-  const { lays, purchase, bound, sturdiness, pieces } = fabric;
+  const { lays, purchase, bound, sturdiness } = fabric;
   const usable = washed(fabric.width - 2 * fabric.selvage, fabric.shrinkAcross);
   if (fabric.usable !== usable) faults.push(`usable width ${fabric.usable}, expected ${usable}`);
   const bolts = lays.filter(({ source }) => source === "bolt");
@@ -47,7 +47,13 @@ export function checkAmounts(fabric: FabricPlan, plan: Plan): string[] {
   if (lengths.length < 2) faults.push(...checkStacked(fabric));
   else if (fabric.stacked !== undefined)
     faults.push("stacked subcuts are told of where several bolts are cut");
+  return [...faults, ...checkBound(fabric, plan, used), ...checkNarrowest(fabric)];
+}
 
+/** Nothing is called the least, or proved, that is not. */
+function checkBound(fabric: FabricPlan, plan: Plan, used: number): string[] {
+  const { bound, purchase } = fabric;
+  const faults: string[] = [];
   if (bound.style !== plan.style) faults.push(`the bound speaks of ${bound.style}`);
   if (!(bound.least >= 0 && bound.least <= used))
     faults.push(`least length ${bound.least} passes ${used} used`);
@@ -56,6 +62,11 @@ export function checkAmounts(fabric: FabricPlan, plan: Plan): string[] {
   const least = leastOf(fabric, bound.least);
   if (bound.purchaseProven !== (purchase === null || least === purchase.length))
     faults.push("purchase wrongly called proved or not");
+  return faults;
+}
+
+/** The narrowest fabric that would do is told: no narrower than any piece, no wider than what is cut. */
+function checkNarrowest({ sturdiness, pieces, usable }: FabricPlan): string[] {
   const narrowest = sturdiness.narrowestUsable;
   const widest = Math.max(
     0,
@@ -70,9 +81,8 @@ export function checkAmounts(fabric: FabricPlan, plan: Plan): string[] {
             : p.across,
     ),
   );
-  if (narrowest !== null && !(narrowest > 0 && narrowest >= widest && narrowest <= usable))
-    faults.push(`narrowest width ${narrowest} is not between ${widest} and ${usable}`);
-  return faults;
+  if (narrowest === null || (narrowest > 0 && narrowest >= widest && narrowest <= usable)) return [];
+  return [`narrowest width ${narrowest} is not between ${widest} and ${usable}`];
 }
 
 /** One length is laid as it is bought: enough for what is cut of it, no more than that takes, and no more than a bolt has. */

@@ -1,3 +1,4 @@
+import type { KitsAsked } from "../choices/kits/read-kits.ts";
 import type { Diagnostic, Outcome } from "../diagnostics/types.ts";
 import type { ClassPlanned, EngineJob, PlanOptions } from "../index.ts";
 import type { Solve } from "../plan/index.ts";
@@ -113,23 +114,29 @@ export async function optionsOf(values: PlanningValues, { words }: Io): Promise<
   return { ...USUAL_OPTIONS, style, prefer, thorough, budget: milliseconds, language: words.language };
 }
 
-/**
- * Plans a text, with the machine's threads and progress on the terminal, and tells all there is to tell.
- * `reworded` is for a text the maker has not written: its places are then not shown.
- */
+/** A text to plan. */
+export interface Source {
+  text: string;
+  /** The file it is from, for what is said of it. */
+  name: string;
+  /** For a text the maker has not written: what is said of it, in terms of what was typed. Its places are not shown. */
+  reworded?: (diagnostic: Diagnostic) => Diagnostic;
+}
+
+/** What a command ends with where there is nothing to go on with. */
+type Ended = { code: ExitCode };
+
+/** Plans a text, with the machine's threads and progress on the terminal, and tells all there is to tell. */
 export async function planText(
-  text: string,
-  name: string,
+  { text, name, reworded }: Source,
   values: PlanningValues,
   io: Io,
-  reworded: ((diagnostic: Diagnostic) => Diagnostic) | null = null,
   beside: Beside = NOTHING_BESIDE,
   wanted: Wanted = "plan",
-): Promise<Planned | { code: ExitCode }> {
-  const { kitsNeedQuilt, planClass, planSpec, planWith, quickSolve, readKits, readSpecFile, withoutEasing } =
-    await import("../index.ts");
-  const source = reworded === null ? text : undefined;
-  const said = (all: readonly Diagnostic[]) => (reworded === null ? all : all.map(reworded));
+): Promise<Planned | Ended> {
+  const { planClassWith, quickSolve, readSpecFile, withoutEasing } = await import("../index.ts");
+  const source = reworded === undefined ? text : undefined;
+  const said = (all: readonly Diagnostic[]) => (reworded === undefined ? all : all.map(reworded));
   const read = readSpecFile(text, name, beside.decimal ?? null, io.words.language);
   if (read.value === null) return { code: failWith(said(read.diagnostics), source, values.json, io) };
   const restated = beside.ruler === null ? null : await restateFor(beside.ruler, read.value);
@@ -137,61 +144,60 @@ export async function planText(
     return { code: failWith(restated.diagnostics, undefined, values.json, io) };
   const spec = restated?.value ?? read.value;
   const { sorts = null } = beside;
-  const kits =
-    sorts === null
-      ? null
-      : spec.kind === "quilt"
-        ? readKits(sorts, spec)
-        : { value: null, diagnostics: [kitsNeedQuilt()] };
-  if (kits !== null && kits.value === null) {
+  const kits = await kitsIn(spec, sorts);
+  if (sorts !== null && kits.value === null) {
     const code = failWith(kits.diagnostics, source, values.json, io);
     return { code: kits.diagnostics.some(({ at }) => at !== null) ? code : EXIT.usage };
   }
-  let stash: Stash | null = null;
-  if (beside.stash !== null) {
-    const opened = await openStash(beside.stash, spec.defaultUnit, io);
-    if (opened.value === null) return { code: failWith(opened.diagnostics, undefined, values.json, io) };
-    report(opened.diagnostics, opened.value.text, io);
-    stash = opened.value.stash;
-  }
-  const width = beside.usable === null ? null : await readWidth(beside.usable, spec.defaultUnit, io.words);
-  if (width !== null && "problem" in width) {
-    io.talk(`error: ${width.problem}\n`);
-    return { code: EXIT.usage };
-  }
-  const ends = beside.bolt == null ? null : await readBolt(beside.bolt, spec.defaultUnit, io.words);
-  if (ends !== null && "problem" in ends) {
-    io.talk(`error: ${ends.problem}\n`);
-    return { code: EXIT.usage };
-  }
+  const cloth = await clothBeside(beside, spec, values.json, io);
+  if ("code" in cloth) return cloth;
+  const { sources, bolts } = cloth;
   const usual = await optionsOf(values, io);
-  const bolts = { usable: width?.value ?? null, bolt: ends?.value ?? null };
   const options = { ...usual, kits: beside.kits, ...bolts, suggestStacks: true };
   const pool = await poolOf(io, options, true);
-  const sources = { stash, fatQuarters: beside.fatQuarters };
   const once = wanted === "strips" || wanted === "amounts" ? quickSolve(pool.solve) : pool.solve;
   const solve = wanted === "room" || wanted === "amounts" ? withoutEasing(once) : once;
-  let planned: ClassPlanned | null = null;
-  const asked = kits?.value ?? null;
-  const outcome = await planWith(
-    spec,
-    options,
-    sources,
-    solve,
-    asked === null || spec.kind !== "quilt"
-      ? planSpec
-      : async (_, withCloth, by) => {
-          const { value, diagnostics } = await planClass(spec, asked, withCloth, by);
-          planned = value;
-          return { value: value?.batch ?? null, diagnostics };
-        },
-  );
+  const outcome = await planClassWith(spec, kits.value, { options, sources }, solve);
   pool.clear();
   const diagnostics = [...read.diagnostics, ...(restated?.diagnostics ?? []), ...outcome.diagnostics];
   if (outcome.value === null) return { code: failWith(said(diagnostics), source, values.json, io) };
   report(said(diagnostics), source, io);
-  const { plan, fromFatQuarters } = outcome.value;
-  return { plan: { ...plan, diagnostics }, spec, options, sources, fromFatQuarters, planned };
+  const { plan, ...found } = outcome.value;
+  return { plan: { ...plan, diagnostics }, spec, options, sources, ...found };
+}
+
+/** The sorts of kits asked for, as the file understands them; null where none are. */
+async function kitsIn(spec: Spec, sorts: string | null): Promise<Outcome<KitsAsked[]>> {
+  const { kitsNeedQuilt, readKits } = await import("../index.ts");
+  if (sorts === null) return { value: null, diagnostics: [] };
+  if (spec.kind !== "quilt") return { value: null, diagnostics: [kitsNeedQuilt()] };
+  return readKits(sorts, spec);
+}
+
+/** Cloth to start from and the bolts to try, read in the unit of the file. */
+async function clothBeside(
+  beside: Beside,
+  { defaultUnit }: Spec,
+  asJson: boolean,
+  io: Io,
+): Promise<(Pick<Planned, "sources"> & { bolts: Pick<PlanOptions, "usable" | "bolt"> }) | Ended> {
+  let stash: Stash | null = null;
+  if (beside.stash !== null) {
+    const opened = await openStash(beside.stash, defaultUnit, io);
+    if (opened.value === null) return { code: failWith(opened.diagnostics, undefined, asJson, io) };
+    report(opened.diagnostics, opened.value.text, io);
+    stash = opened.value.stash;
+  }
+  const width = beside.usable === null ? null : await readWidth(beside.usable, defaultUnit, io.words);
+  const misread = (problem: string): Ended => {
+    io.talk(`error: ${problem}\n`);
+    return { code: EXIT.usage };
+  };
+  if (width !== null && "problem" in width) return misread(width.problem);
+  const ends = beside.bolt == null ? null : await readBolt(beside.bolt, defaultUnit, io.words);
+  if (ends !== null && "problem" in ends) return misread(ends.problem);
+  const bolts = { usable: width?.value ?? null, bolt: ends?.value ?? null };
+  return { sources: { stash, fatQuarters: beside.fatQuarters }, bolts };
 }
 
 /** A quilt for another ruler, and what changed; a cut list cannot be restated. */
@@ -218,5 +224,5 @@ export async function planFile(
 ): Promise<Planned | { code: ExitCode }> {
   const input = await readInput(file, io);
   if (input.value === null) return { code: failWith(input.diagnostics, undefined, values.json, io) };
-  return planText(input.value.text, input.value.name, values, io, null, beside, wanted);
+  return planText(input.value, values, io, beside, wanted);
 }

@@ -1,4 +1,4 @@
-import type { DiagnosticFacts, DiagnosticOf, InFile, Severity } from "./types.ts";
+import type { Diagnostic, DiagnosticFacts, DiagnosticOf, InFile, Severity } from "./types.ts";
 
 /** For what speaks of the whole: no field, no place in a file. */
 export const NOWHERE: InFile = { path: "", at: null };
@@ -16,4 +16,9 @@ export function tell<Told extends keyof DiagnosticFacts>(
   facts: DiagnosticFacts[Told],
 ): DiagnosticOf<Told> {
   return { code, severity, path, at, told, facts };
+}
+
+/** The same, where it is no fault that ends anything. */
+export function onlySaid<D extends Diagnostic>(diagnostic: D): D {
+  return { ...diagnostic, severity: "info" as const };
 }

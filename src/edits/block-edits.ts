@@ -259,8 +259,7 @@ export type Reach = "patch" | "alike";
 export function colourPatch(
   text: string,
   key: string,
-  square: Square,
-  part: string,
+  { part, ...square }: Square & { part: string },
   fabric: string,
   reach: Reach,
 ): string {
@@ -276,10 +275,10 @@ export function colourPatch(
   if (reach === "alike") {
     // A role of the block is one word for all patches like it: giving it another fabric colours them all.
     if (block.roles[word] !== undefined) return withValue(text, [...blockPath(key), "roles", word], fabric);
-    return withWord2(text, path, cell, parts, part, fabric);
+    return withPatchWord(text, path, cell, { parts, part }, fabric);
   }
   const alone = block.units.filter((other) => other.cell.code === cell.code).length === 1;
-  if (alone) return withWord2(text, path, cell, parts, part, fabric);
+  if (alone) return withPatchWord(text, path, cell, { parts, part }, fabric);
   const words = parts.map((each) => (each === part ? fabric : wordOf(cell, parts, each)));
   const { turn: _turn, ...rest } = cell.written;
   const [name] = Object.keys(rest).filter((each) => findUnitKind(each) !== null);
@@ -306,12 +305,11 @@ function sizeOf(block: BlockModel, unit: UnitModel): [number, number] {
 }
 
 /** One fabric word of a cell replaced, in the form the cell is written in. */
-function withWord2(
+function withPatchWord(
   text: string,
   path: readonly string[],
   cell: CellModel,
-  parts: readonly string[],
-  part: string,
+  { parts, part }: { parts: readonly string[]; part: string },
   fabric: string,
 ): string {
   const [name] = Object.keys(cell.written).filter((each) => findUnitKind(each) !== null);

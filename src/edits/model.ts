@@ -194,6 +194,46 @@ function starts(count: number, whole: number | null, sizes: readonly (number | n
   return all;
 }
 
+/** The units of a drawing with the squares they cover: as written (turned with them), or as far as their marks run. */
+function unitsIn(
+  drawn: readonly { cells: readonly { code: string; turn: number }[] }[],
+  cells: Readonly<Record<string, CellModel>>,
+): UnitModel[] {
+  const mark = (row: number, column: number): string => drawn[row]?.cells[column]?.code ?? "";
+  return drawn.flatMap((line, row) =>
+    line.cells.flatMap(({ code, turn: placed }, column): UnitModel[] => {
+      const cell = cells[code];
+      if (cell === undefined) return [];
+      const turn = (cell.turn + placed) % 360;
+      const span = /^(\d+)\s*(?:x|×|by)\s*(\d+)$/.exec(text(cell.written.span));
+      if (span !== null) {
+        const [across, down] = [Number(span[1]), Number(span[2])];
+        const [columns, rows] = turn % 180 === 0 ? [across, down] : [down, across];
+        return [{ cell, column, row, columns, rows, turn }];
+      }
+      let [columns, rows] = [1, 1];
+      while (mark(row, column + columns) === "-") columns += 1;
+      while (mark(row + rows, column) === "|") rows += 1;
+      return [{ cell, column, row, columns, rows, turn }];
+    }),
+  );
+}
+
+/** The squares of a drawing that no unit covers. */
+function emptyIn(
+  drawn: readonly { cells: readonly unknown[] }[],
+  units: readonly UnitModel[],
+): BlockModel["empties"] {
+  const covers = (unit: UnitModel, row: number, column: number): boolean =>
+    row >= unit.row &&
+    row < unit.row + unit.rows &&
+    column >= unit.column &&
+    column < unit.column + unit.columns;
+  return drawn.flatMap(({ cells }, row) =>
+    cells.flatMap((_, column) => (units.some((unit) => covers(unit, row, column)) ? [] : [{ column, row }])),
+  );
+}
+
 function readBlock(key: string, value: unknown, unit: Unit): BlockModel {
   const written = dict(value);
   const form = written.grid === undefined && written.cell !== undefined ? "cell" : "grid";
@@ -215,32 +255,8 @@ function readBlock(key: string, value: unknown, unit: Unit): BlockModel {
   const heights = ownLines.length > 0 ? ownLines : columns === rows ? widths : [];
   const xs = starts(columns, size?.across ?? null, widths);
   const ys = starts(rows, size?.down ?? null, heights);
-  const units: UnitModel[] = [];
-  const covered = drawn.map((row) => row.cells.map(() => false));
-  const mark = (row: number, column: number): string => drawn[row]?.cells[column]?.code ?? "";
-  drawn.forEach((line, row) => {
-    line.cells.forEach(({ code, turn }, column) => {
-      const cell = cells[code];
-      if (cell === undefined) return;
-      const all = (cell.turn + turn) % 360;
-      let [across, down] = [1, 1];
-      const span = /^(\d+)\s*(?:x|×|by)\s*(\d+)$/.exec(text(cell.written.span));
-      if (span !== null) {
-        [across, down] = [Number(span[1]), Number(span[2])];
-        if (all % 180 !== 0) [across, down] = [down, across];
-      } else {
-        while (mark(row, column + across) === "-") across += 1;
-        while (mark(row + down, column) === "|") down += 1;
-      }
-      for (let r = row; r < row + down; r++)
-        for (let c = column; c < column + across; c++)
-          if (covered[r]?.[c] !== undefined) covered[r]![c] = true;
-      units.push({ cell, column, row, columns: across, rows: down, turn: all });
-    });
-  });
-  const empties = covered.flatMap((line, row) =>
-    line.flatMap((full, column) => (full ? [] : [{ column, row }])),
-  );
+  const units = unitsIn(drawn, cells);
+  const empties = emptyIn(drawn, units);
   const roles = Object.fromEntries(
     Object.entries(dict(written.roles)).map(([role, word]) => [role, text(word)]),
   );
@@ -317,14 +333,8 @@ const fabricOf = (value: unknown): string => text(value) || text(dict(value).fab
 export const readModel = keepingLast(4, modelOf);
 
 function modelOf(source: string): QuiltModel {
-  const doc = readText(source);
-  let whole: unknown = null;
-  try {
-    whole = doc.toJS({ maxAliasCount: 0 });
-  } catch {
-    // A file with aliases is refused by the reader too, with the reason.
-  }
-  const file = dict(whole);
+  const read = readText(source);
+  const file = dict(read.plain());
   const unit = unitOf(file.units);
   const fabrics = list(file.fabrics).map((one, index) => ({
     name: text(dict(one).name),
@@ -338,7 +348,7 @@ function modelOf(source: string): QuiltModel {
   const blocks = Object.entries(dict(file.blocks)).map(([key, block]) => readBlock(key, block, unit));
   const known = new Set(blocks.map(({ key }) => key));
   return {
-    sound: doc.errors.length === 0,
+    sound: read.faults === 0,
     kind: file.blocks !== undefined ? "quilt" : file.fabrics !== undefined ? "cut-list" : "unreadable",
     name: text(file.name),
     unit,

@@ -3,26 +3,18 @@ import type { Ticks } from "../length/types.ts";
 import type { QuiltTop } from "../quilt/index.ts";
 import { exactToNumber } from "../quilt/index.ts";
 import type { QuiltingSpec } from "../spec/quilt-types.ts";
-import type {
-  DiagonalRow,
-  JoinStep,
-  PartialSeam,
-  PressedSeam,
-  QuiltingThread,
-  SeamTotals,
-  ThreadEstimate,
-} from "./types.ts";
+import type { Joinings } from "./joins.ts";
+import type { DiagonalRow, PressedSeam, QuiltingThread, SeamTotals, ThreadEstimate } from "./types.ts";
 
 /**
  * Length of all piecing seams, from cut edge to cut edge, by where they are sewn.
- * @param partial seams of blocks that `joins` does not hold
+ * @param joined.partial seams of blocks that `joins` does not hold
  * @param diagonal seams between blocks of a top on point, which `joins` does not hold, and its rows
  * @param seam seam allowance in ticks
  */
 export function seamTotals(
   units: readonly UnitRecord[],
-  joins: readonly JoinStep[],
-  partial: readonly PartialSeam[],
+  { joins, partial }: Joinings,
   top: QuiltTop,
   diagonal: { seams: readonly PressedSeam[]; rows: readonly DiagonalRow[] },
   seam: Ticks,

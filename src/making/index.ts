@@ -1,5 +1,5 @@
 import type { UnitRecord } from "../cutlist/record/unit-record.ts";
-import type { Exact, LaidQuilt } from "../quilt/index.ts";
+import type { Exact, LaidQuilt, QuiltTop } from "../quilt/index.ts";
 import { exactToNumber } from "../quilt/index.ts";
 import type { QuiltSpec } from "../spec/quilt-types.ts";
 import { quiltingThread, seamTotals, threadFor } from "./amounts.ts";
@@ -8,13 +8,31 @@ import { borderFaults, borderRounds } from "./border-rounds.ts";
 import { diagonalFaults, diagonalRows } from "./diagonal.ts";
 import { planFinishing } from "./finishing.ts";
 import { planFoundation, withFixedSeams, withFoundationSeams } from "./foundation.ts";
-import { listJoins, sewTogether } from "./joins.ts";
+import { type Joinings, listJoins, sewTogether } from "./joins.ts";
 import { choosePressing } from "./press.ts";
-import { readTop } from "./read-top.ts";
+import { type ReadTop, readTop } from "./read-top.ts";
 import type { Making } from "./types.ts";
 import { sewnInColumns, unitPressings } from "./unit-pressing.ts";
 
 export type * from "./types.ts";
+
+/** What is wrong with the joinings against the size of the top, where they end in it. */
+function joinFaults(
+  top: QuiltTop,
+  { joins }: Joinings,
+  read: ReadTop | null,
+  onFoundation: boolean,
+  seam: number,
+): string[] {
+  const scale = read?.scale ?? 1;
+  const mitred = top.borders.at(-1)?.kind === "mitred";
+  // On foundation the last joining may be inside a part: then the whole is made of what comes off it.
+  const off = !onFoundation || joins.some(({ stage }) => stage === "top" || stage === "border");
+  const raw = (size: Exact): number => Math.round((exactToNumber(size) + 2 * seam) * scale);
+  const whole =
+    read === null || read.tilted || mitred || !off ? null : { across: raw(top.across), down: raw(top.down) };
+  return sewTogether(joins, seam, scale, whole);
+}
 
 /**
  * From cut pieces to the top: what is sewn in which order, to what size, and which way every seam is pressed.
@@ -30,20 +48,10 @@ export function planMaking({ top, work }: LaidQuilt, units: readonly UnitRecord[
     readTop(top, (design, unit) => sewnInColumns(top, units, gathered.blocks, design, unit)),
     foundation,
   );
-  const { joins, partial } =
+  const joined =
     read === null ? { joins: [], partial: [] } : listJoins(top, read, seam, foundation, spec.ruler.mark);
   const scale = read?.scale ?? 1;
-  const mitred = top.borders.at(-1)?.kind === "mitred";
-  // On foundation the last joining may be inside a part: then the whole is made of what comes off it.
-  const off = foundation === null || joins.some(({ stage }) => stage === "top" || stage === "border");
-  const whole =
-    read === null || read.tilted || mitred || !off
-      ? null
-      : {
-          across: Math.round((exactToNumber(top.across) + 2 * seam) * scale),
-          down: Math.round((exactToNumber(top.down) + 2 * seam) * scale),
-        };
-  const faults = sewTogether(joins, seam, scale, whole);
+  const faults = joinFaults(top, joined, read, foundation !== null, seam);
   const raw = (size: Exact): number => Math.round(exactToNumber(size) + 2 * seam);
   const square = { across: raw(top.across), down: raw(top.down) };
   const diagonal = read === null ? [] : diagonalRows(top, read, seam);
@@ -57,8 +65,7 @@ export function planMaking({ top, work }: LaidQuilt, units: readonly UnitRecord[
     // What is pieced on foundation has no steps of its own: its seams are counted with the foundation.
     seamTotals(
       units.filter(({ steps }) => steps.length > 0),
-      joins,
-      partial,
+      joined,
       top,
       { seams: slanting, rows: diagonal },
       seam,
@@ -75,8 +82,7 @@ export function planMaking({ top, work }: LaidQuilt, units: readonly UnitRecord[
     blocks: gathered.blocks,
     ...named,
     unitPressing: unitPressings(top, units, gathered.blocks, named.kinds, pressing),
-    joins,
-    partial,
+    ...joined,
     diagonal,
     borders,
     pressing,

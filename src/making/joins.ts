@@ -52,21 +52,23 @@ interface Leaf {
 
 const MADE: JoinPart = { of: "made" };
 
-/** Every joining of a tree, what is sewn first standing first. */
-function joinsIn(
-  tree: Tree,
-  name: JoinName | null,
-  whole: JoinName,
-  leaf: (ref: number) => Leaf,
-  of: Of,
-  read: ReadTop,
-  seam: number,
-  naming: Naming = partName,
-): JoinStep[] {
+/** What the joinings of a tree have in common. */
+interface Joining {
+  of: Of;
+  /** What the last joining makes. */
+  whole: JoinName;
+  leaf: (ref: number) => Leaf;
+  naming: Naming;
+  /** The seam allowance, in the scale of the top as read. */
+  seam: number;
+  scale: number;
+}
+
+/** Every joining of a tree, what is sewn first standing first; `name` is that of the tree, null for the whole. */
+function joinsIn(tree: Tree, name: JoinName | null, joining: Joining): JoinStep[] {
   if (tree.kind !== "join") return [];
-  const before = tree.parts.flatMap((part, i) =>
-    joinsIn(part, naming(name, tree.way, i), whole, leaf, of, read, seam, naming),
-  );
+  const { of, whole, leaf, naming, seam, scale } = joining;
+  const before = tree.parts.flatMap((part, i) => joinsIn(part, naming(name, tree.way, i), joining));
   const own = tree.parts.map(
     (part, i): Leaf =>
       part.kind === "cell" ? leaf(part.ref) : { name: naming(name, tree.way, i), part: MADE },
@@ -84,9 +86,15 @@ function joinsIn(
     parts,
     size,
     seams: parts.length - 1,
-    seamLength: Math.round(along / read.scale),
+    seamLength: Math.round(along / scale),
   };
   return [...before, made];
+}
+
+/** Joinings in the order of sewing, and seams that are sewn in two goes, which are no joinings of their own. */
+export interface Joinings {
+  joins: JoinStep[];
+  partial: PartialSeam[];
 }
 
 /** The joinings of the blocks, then of the rows and the top, then of the borders, in the order of sewing. */
@@ -96,8 +104,9 @@ export function listJoins(
   seam: number,
   foundation: FoundationMaking | null,
   mark: number,
-): { joins: JoinStep[]; partial: PartialSeam[] } {
+): Joinings {
   const allowance = seam * read.scale;
+  const common = { naming: partName, seam: allowance, scale: read.scale };
   const joins: JoinStep[] = [];
   const partial: PartialSeam[] = [];
   for (const [design, { name, units, count }] of top.designs.entries()) {
@@ -120,7 +129,7 @@ export function listJoins(
       const stage = own.like === null ? "block" : "unit";
       const of = { stage, design, count: own.count ?? count } as const;
       const makes: JoinName = own.like === null ? { is: "block", name } : { is: "alike", number: own.like };
-      const sewn = joinsIn(own.tree, null, makes, leaf, of, read, allowance);
+      const sewn = joinsIn(own.tree, null, { ...common, of, whole: makes, leaf });
       const larger = sections.length === 0 ? (top.designs[design] ?? {}) : {};
       joins.push(...asSewn(sewn, larger, allowance, mark * read.scale, read.scale));
     }
@@ -130,13 +139,13 @@ export function listJoins(
   if (!read.tilted) {
     const of = { stage: "top", design: null, count: 1 } as const;
     const centre = rowsAreMade(foundation) ? withRowsMade(read.centre) : read.centre;
-    joins.push(...joinsIn(centre, null, { is: "centre" }, leaf, of, read, allowance));
+    joins.push(...joinsIn(centre, null, { ...common, of, whole: { is: "centre" }, leaf }));
   }
   for (const { border, tree } of read.rings) {
     if (tree === null) continue;
     const of = { stage: "border", design: null, count: 1 } as const;
     const whole: JoinName = { is: "top-with", border: top.borders[border]?.name ?? border + 1 };
-    joins.push(...joinsIn(tree, null, whole, leaf, of, read, allowance, stripName));
+    joins.push(...joinsIn(tree, null, { ...common, of, whole, leaf, naming: stripName }));
   }
   return { joins, partial };
 }

@@ -1,4 +1,5 @@
 import { exactToNumber } from "../quilt/index.ts";
+import { asQuarterTurn } from "../quilt/turning/whole-turns.ts";
 import type { BlockDesign, Patch } from "../quilt/types.ts";
 
 type Turn = 0 | 90 | 180 | 270;
@@ -9,7 +10,7 @@ const TURNS: readonly Turn[] = [0, 90, 180, 270];
 function cornersOf(patch: Patch, middle: { x: number; y: number }, turn: Turn): string {
   const corners = patch.outline.map((point) => {
     const [x, y] = [exactToNumber(point.x) - middle.x, exactToNumber(point.y) - middle.y];
-    const [a, b] = { 0: [x, y], 90: [-y, x], 180: [-x, -y], 270: [y, -x] }[turn] as [number, number];
+    const [a, b] = ({ 0: [x, y], 90: [-y, x], 180: [-x, -y], 270: [y, -x] } as const)[turn];
     // Adding 0 makes -0 the same as 0.
     return `${Math.round(a) + 0},${Math.round(b) + 0}`;
   });
@@ -35,7 +36,7 @@ function picture(patches: readonly Patch[], middle: { x: number; y: number }, tu
 export function seenTurn(design: BlockDesign, unit: number): Turn {
   const own = design.units[unit];
   if (own === undefined) return 0;
-  const turn = ((own.turn % 360) + 360) % 360;
+  const turn = asQuarterTurn(own.turn);
   const patches = design.patches.filter(({ origin }) => origin.unit === unit);
   const middle = {
     x: exactToNumber(own.x) + exactToNumber(own.across) / 2,
@@ -43,7 +44,7 @@ export function seenTurn(design: BlockDesign, unit: number): Turn {
   };
   const seen = picture(patches, middle, 0);
   const least = TURNS.find(
-    (other) => other <= turn && picture(patches, middle, ((other - turn + 360) % 360) as Turn) === seen,
+    (other) => other <= turn && picture(patches, middle, asQuarterTurn(other - turn)) === seen,
   );
-  return least ?? (turn as Turn);
+  return least ?? turn;
 }

@@ -15,15 +15,14 @@ import type { FabricPlan, FixedStock, Lay, Mix, PlanBound, Purchase } from "./ty
 
 /**
  * Everything about one fabric, from its final packing.
- * @param thumb length by the rule of thumb; null when there is none.
- * @param mix how the purchase was weighed; null when nothing was
+ * @param known.thumb length by the rule of thumb; null when there is none
+ * @param known.mix how the purchase was weighed; null when nothing was
  * @param kits how many quilts are cut together
  */
 export function assembleFabric(
   chosen: Chosen,
   result: PackingResult,
-  thumb: Ticks | null,
-  mix: Mix | null,
+  { thumb, mix }: { thumb: Ticks | null; mix: Mix | null },
   settings: PlanSettings,
   kits: number,
 ): FabricPlan {
@@ -90,7 +89,9 @@ function stockOf({ fixedStock }: Chosen, result: PackingResult): FixedStock[] {
     const { name, across, along, available, from = "to-hand", strip = false, trim = 0, price = null } = piece;
     const squared = piece.squareUp === undefined || strip ? {} : { squareUp: piece.squareUp };
     const begun = piece.begun === true ? { begun: true as const } : {};
-    return { name, across, along, trim, ...squared, from, strip, ...begun, available, used: count, price };
+    const edge = piece.atEdge === true ? { atEdge: true as const } : {};
+    const kept = { ...squared, from, strip, ...begun, ...edge };
+    return { name, across, along, trim, ...kept, available, used: count, price };
   });
 }
 

@@ -5,13 +5,13 @@ import { type JoinedWay, waysOfJoining } from "../cutlist/ways-of-joining.ts";
 import { joinCompared } from "../diagnostics/planning.ts";
 import type { Diagnostic } from "../diagnostics/types.ts";
 import { hasPlan } from "../engine/index.ts";
-import type { PackingProblem, PackingResult, SearchLimits } from "../engine/types.ts";
+import type { PackingProblem, PackingResult } from "../engine/types.ts";
 import { formatLength } from "../length/format.ts";
 import { purchaseFor, usableWidth } from "../stock/index.ts";
 import { stackLimit } from "./lays/flag-steps.ts";
-import { packShared, type SharedEffort } from "./pack-shared.ts";
+import { packShared } from "./pack-shared.ts";
 import { type FixedPiece, posePackingProblem, UNSQUARED } from "./pose-problem.ts";
-import type { Bolt, PlanSettings, Solve } from "./request.ts";
+import type { Bolt, PlanSettings, Search } from "./request.ts";
 
 /** A fabric with the cut list that was settled on and its first packing. */
 export interface Chosen {
@@ -45,10 +45,7 @@ export interface Fabric {
 export async function chooseCutLists(
   fabrics: readonly Fabric[],
   kits: number,
-  settings: PlanSettings,
-  limits: SearchLimits,
-  solve: Solve,
-  effort: SharedEffort | null = null,
+  { settings, limits, effort, solve }: Search,
 ): Promise<Chosen[]> {
   const ways = fabrics.map((fabric) => {
     const { fixedStock, bolt } = fabric;

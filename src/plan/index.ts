@@ -10,7 +10,7 @@ export type { LengthInHand } from "./length-in-hand.ts";
 export type { SharedEffort } from "./pack-shared.ts";
 export { planCutLists } from "./plan-cut-lists.ts";
 export type { FixedPiece } from "./pose-problem.ts";
-export type { Bolt, PlanSettings, Solve } from "./request.ts";
+export type { Bolt, PlanSettings, Search, Solve } from "./request.ts";
 export { asSource, type Source } from "./settle-runs.ts";
 export * from "./types.ts";
 export { withinWork } from "./work-limit.ts";

@@ -1,11 +1,10 @@
 import { hasPlan } from "../engine/index.ts";
-import type { PackingResult, SearchLimits } from "../engine/types.ts";
+import type { PackingResult } from "../engine/types.ts";
 import type { Ticks } from "../length/types.ts";
 import { LENGTH_IN_HAND, usableWidth } from "../stock/index.ts";
 import { type Chosen, chooseCutLists, type Fabric } from "./choose-cut-lists.ts";
-import type { SharedEffort } from "./pack-shared.ts";
 import type { FixedPiece } from "./pose-problem.ts";
-import type { PlanSettings, Solve } from "./request.ts";
+import type { Search } from "./request.ts";
 
 /** A length of the bolt that is there already. */
 export interface LengthInHand {
@@ -44,17 +43,14 @@ export async function chooseFromHand<F extends Fabric>(
   fabrics: readonly F[],
   lengths: readonly (LengthInHand | null)[],
   kits: number,
-  settings: PlanSettings,
-  limits: SearchLimits,
-  solve: Solve,
-  effort: SharedEffort | null,
+  search: Search,
 ): Promise<FromHand[]> {
   const asBolt = (i: number) => lengths[i] != null && fabrics[i]!.bolt !== "none";
   const posed = fabrics.map((fabric, i) => {
     const length = lengths[i] ?? null;
     return length === null || asBolt(i) ? fabric : withCloth(fabric, length);
   });
-  const first = await chooseCutLists(posed, kits, settings, limits, solve, effort);
+  const first = await chooseCutLists(posed, kits, search);
   const enough = first.map(({ result }, i) => {
     const length = lengths[i] ?? null;
     return length !== null && hasPlan(result) && result.rollLength <= length.length - length.straighten;
@@ -70,10 +66,7 @@ export async function chooseFromHand<F extends Fabric>(
       : await chooseCutLists(
           short.map(({ fabric }) => fabric),
           kits,
-          settings,
-          limits,
-          solve,
-          effort,
+          search,
         );
   return first.map((chosen, i) => {
     if (asBolt(i) && enough[i]) return { chosen, length: lengths[i]! };

@@ -17,12 +17,11 @@ import { tryStackedCuts } from "./lays/stacked-cuts.ts";
 import { leastByArea } from "./least-by-area.ts";
 import { chooseFromHand, type LengthInHand, ontoLength } from "./length-in-hand.ts";
 import { fromOneGrain, type Packed, splitPairs } from "./one-grain.ts";
-import type { SharedEffort } from "./pack-shared.ts";
 import { easeJoins, easeWork } from "./packing/ease-work.ts";
 import { tooLongForBolt } from "./packing/onto-bolts.ts";
 import { lessToBuy, withinBolts } from "./packing/within-bolts.ts";
 import { type FixedPiece, posePackingProblem } from "./pose-problem.ts";
-import type { Bolt, PlanRequest, PlanSettings, Solve } from "./request.ts";
+import type { Bolt, PlanRequest, PlanSettings, Search, Solve } from "./request.ts";
 import { settleRuns } from "./settle-runs.ts";
 import { kitShares, splitKits } from "./split-kits.ts";
 import { boltsAssumed, ofAccount, tellMissing, tellTooLong, tellUnproven } from "./telling/tell-fabrics.ts";
@@ -39,30 +38,15 @@ const MOST_CLOTHS = 9999;
  * @throws Error when the engine's answer is not an answer to what it was asked: our fault.
  */
 export async function planCutLists(request: PlanRequest): Promise<Outcome<Plan>> {
-  const { spec, cutLists, fixedStock = [], bolt = "as-needed", kits = 1 } = request;
-  const { top = null, limits = {}, solve } = request;
-  const boltOf = (index: number): Bolt => (typeof bolt === "string" ? bolt : (bolt[index] ?? "as-needed"));
-  const fabrics = cutLists.map((cutList, index) => {
-    const sorts = request.sorts?.[index];
-    const offered = withFixedStock(cutList, boltOf(index), fixedStock[index] ?? [], kits);
-    return sorts === undefined ? offered : { ...offered, sorts };
-  });
+  const { spec, cutLists, kits = 1, limits = {}, effort = null, solve, inHand = [] } = request;
+  const search: Search = { settings: spec, limits, effort, solve };
+  const fabrics = offeredFor(request);
+  const begun = await weighFromHand(fabrics, inHand, kits, search);
+  const told = [...(request.diagnostics ?? []), ...begun.chosen.flatMap((one) => one.diagnostics)];
+  const short = begun.chosen.filter(({ result }) => !hasPlan(result));
+  if (short.length > 0) return { value: null, diagnostics: [...told, ...(await missingIn(short, search))] };
 
-  const { inHand = [], effort = null } = request;
-  const begun = await weighFromHand(fabrics, inHand, kits, spec, limits, solve, effort);
-  const { chosen: weighed, mixes, lengths } = begun;
-  const told: Diagnostic[] = [...(request.diagnostics ?? []), ...weighed.flatMap((one) => one.diagnostics)];
-  const short = weighed.filter(({ result }) => !hasPlan(result));
-  if (short.length > 0) {
-    const wanting = await countMissing(short, limits, solve);
-    const stacked = await tryStacked(short, stackLimit(spec), limits, solve);
-    const missing = short.flatMap((one, i) =>
-      tellMissing(one, wanting[i] ?? null, stacked[i] ?? false, spec),
-    );
-    return { value: null, diagnostics: [...told, ...missing] };
-  }
-
-  const free = await packToTheEnd(weighed, mixes, lengths, spec, limits, solve);
+  const free = await packToTheEnd(begun, search);
   const beyond = free.filter(({ chosen, eased }) => tooLongForBolt(chosen.cutList.fabric, eased));
   if (beyond.length > 0) {
     const tooLong = beyond.map(({ chosen }) => tellTooLong(chosen, spec));
@@ -73,36 +57,87 @@ export async function planCutLists(request: PlanRequest): Promise<Outcome<Plan>>
   const packed = await fromOneGrain(free, lists, async (asked) => {
     const own = asked.map(({ fabric, cutList }) => ({ ...fabrics[fabric]!, cutList, ...settled }));
     const there = asked.map(({ fabric }) => inHand[fabric] ?? null);
-    const begun = await weighFromHand(own, there, kits, spec, limits, solve, effort);
-    return packToTheEnd(begun.chosen, begun.mixes, begun.lengths, spec, limits, solve);
+    return packToTheEnd(await weighFromHand(own, there, kits, search), search);
   });
-  const [chosen, eased] = [packed.map((one) => one.chosen), packed.map((one) => one.eased)];
-  const splits = kits === 1 ? [] : await splitKits(packed, kits, spec, limits, solve);
-  const plans = chosen.map((one, i) => {
-    const shared = splits[i] ?? null;
-    const dearer = shared !== null && lessToBuy(one, shared.result, eased[i]!) !== shared.result;
-    const unfit = shared === null || dearer || splitPairs(one.cutList, shared.result).length > 0;
-    const split = unfit ? null : shared;
-    if (split !== null) assertRight(one.problem, split.result);
-    const result = split?.result ?? eased[i]!;
-    const made = assembleFabric(one, result, ruleOfThumb(one.problem), packed[i]?.mix ?? null, spec, kits);
-    return split === null ? made : { ...made, kitShares: kitShares(made.lays, split, one, spec) };
-  });
-  told.push(...plans.flatMap((plan, i) => tellUnproven(plan, chosen[i]!, spec)));
-  const hasty = plans.filter((_, i) => eased[i]!.stats.cutShort === "clock").map(({ name }) => name);
+  const plans = await assembleAll(packed, kits, search);
+  told.push(...plans.flatMap((plan, i) => tellUnproven(plan, packed[i]!.chosen, spec)));
+  const hasty = plans.filter((_, i) => packed[i]!.eased.stats.cutShort === "clock").map(({ name }) => name);
   if (hasty.length > 0) told.push(searchCutShort(hasty));
-  const narrowest = await tryNarrower(chosen, plans, spec, limits, solve);
+  const narrowest = await tryNarrower(packed, plans, search);
+  const suggest =
+    request.suggestStacks === true && begun.mixes.every((mix) => mix === null) && inHand.length === 0;
+  const stacked = suggest && kits === 1 ? await stacksSuggested(packed, plans, search) : [];
+  const completed = plans.map((plan, i) => ({
+    ...plan,
+    sturdiness: { ...plan.sturdiness, narrowestUsable: narrowest[i] ?? null },
+    ...(stacked[i] == null ? {} : { stacked: stacked[i] }),
+  }));
+  return { value: planOf(request, completed, packed, told), diagnostics: told };
+}
 
-  const asked = packed.map((one) => ({ chosen: one.chosen, result: one.eased }));
-  // What less would be bought is not told where it comes from several bolts.
-  const onOne = plans.map(({ purchase }) => purchase?.lengths === undefined);
-  const stacked =
-    request.suggestStacks === true && kits === 1 && mixes.every((mix) => mix === null) && inHand.length === 0
-      ? await tryStackedCuts(asked, stackLimit(spec), limits, solve)
-      : [];
+/** The fabrics with what each may be cut from, in the order of the cut lists. */
+function offeredFor({
+  cutLists,
+  sorts,
+  fixedStock = [],
+  bolt = "as-needed",
+  kits = 1,
+}: PlanRequest): Offered[] {
+  const boltOf = (index: number): Bolt => (typeof bolt === "string" ? bolt : (bolt[index] ?? "as-needed"));
+  return cutLists.map((cutList, index) => {
+    const own = sorts?.[index];
+    const offered = withFixedStock(cutList, boltOf(index), fixedStock[index] ?? [], kits);
+    return own === undefined ? offered : { ...offered, sorts: own };
+  });
+}
 
-  const templates = listTemplates(plans);
-  const value: Plan = {
+/** What is said of fabrics that cannot be cut from the cloth there is. */
+async function missingIn(
+  short: readonly Chosen[],
+  { settings, limits, solve }: Search,
+): Promise<Diagnostic[]> {
+  const wanting = await countMissing(short, limits, solve);
+  const stacked = await tryStacked(short, stackLimit(settings), limits, solve);
+  return short.flatMap((one, i) => tellMissing(one, wanting[i] ?? null, stacked[i] ?? false, settings));
+}
+
+/** Each fabric as it is cut; for a class by kits, where that buys no more. */
+async function assembleAll(packed: readonly Packed[], kits: number, search: Search): Promise<FabricPlan[]> {
+  const { settings, limits, solve } = search;
+  const splits = kits === 1 ? [] : await splitKits(packed, kits, settings, limits, solve);
+  return packed.map(({ chosen, eased, mix }, i) => {
+    const shared = splits[i] ?? null;
+    const dearer = shared !== null && lessToBuy(chosen, shared.result, eased) !== shared.result;
+    const unfit = shared === null || dearer || splitPairs(chosen.cutList, shared.result).length > 0;
+    const split = unfit ? null : shared;
+    if (split !== null) assertRight(chosen.problem, split.result);
+    const known = { thumb: ruleOfThumb(chosen.problem), mix };
+    const made = assembleFabric(chosen, split?.result ?? eased, known, settings, kits);
+    return split === null ? made : { ...made, kitShares: kitShares(made.lays, split, chosen, settings) };
+  });
+}
+
+/** What strips cut once more along their length would save, by fabric; not told of what comes from several bolts. */
+async function stacksSuggested(
+  packed: readonly Packed[],
+  plans: readonly FabricPlan[],
+  { settings, limits, solve }: Search,
+): Promise<(FabricPlan["stacked"] | null)[]> {
+  const asked = packed.map(({ chosen, eased }) => ({ chosen, result: eased }));
+  const found = await tryStackedCuts(asked, stackLimit(settings), limits, solve);
+  return plans.map(({ purchase }, i) => (purchase?.lengths === undefined ? found[i] : null));
+}
+
+/** The plan that is handed out: the maker's settings, the fabrics, and what there was to say. */
+function planOf(
+  { spec, kits = 1, top = null }: PlanRequest,
+  fabrics: FabricPlan[],
+  packed: readonly Packed[],
+  diagnostics: Diagnostic[],
+): Plan {
+  const chosen = packed.map((one) => one.chosen);
+  const templates = listTemplates(fabrics);
+  return {
     format: "crossgrain plan",
     version: PLAN_VERSION,
     ticksPerMillimetre: 640,
@@ -114,18 +149,13 @@ export async function planCutLists(request: PlanRequest): Promise<Outcome<Plan>>
     ...(spec.style === "strips-2" || spec.matLength === undefined ? {} : { matLength: spec.matLength }),
     folded: spec.folded,
     keepFrom: spec.keepFrom,
-    assumptions: [...ofAccount(spec.assumptions, plans), ...boltsAssumed(plans, chosen)],
-    fabrics: plans.map((plan, i) => ({
-      ...plan,
-      sturdiness: { ...plan.sturdiness, narrowestUsable: narrowest[i] ?? null },
-      ...(stacked[i] == null || !onOne[i] ? {} : { stacked: stacked[i] }),
-    })),
+    assumptions: [...ofAccount(spec.assumptions, fabrics), ...boltsAssumed(fabrics, chosen)],
+    fabrics,
     ...(kits === 1 ? {} : { kits }),
     top,
     ...(templates.length === 0 ? {} : { templates }),
-    diagnostics: told,
+    diagnostics,
   };
-  return { value, diagnostics: told };
 }
 
 function asInHand(piece: FixedPiece, fabric: FabricSpec): FixedPiece {
@@ -151,32 +181,34 @@ function withFixedStock(cutList: CutList, asked: Bolt, beside: readonly FixedPie
   return { cutList, bolt, fixedStock: gatherFixed(given), offers: gatherFixed(offers) };
 }
 
+/** The first packing of all fabrics, each in its place. */
+interface Weighed {
+  chosen: Chosen[];
+  /** How the purchase was weighed; null where nothing was. */
+  mixes: (Mix | null)[];
+  /** The length in hand that all of a fabric comes from; null where there is none. */
+  lengths: (LengthInHand | null)[];
+}
+
 /** The first packing of each fabric from what is in hand of its bolt, weighed against what is sold ready cut. */
 async function weighFromHand(
   fabrics: readonly Offered[],
   inHand: readonly (LengthInHand | null)[],
   kits: number,
-  settings: PlanSettings,
-  limits: SearchLimits,
-  solve: Solve,
-  effort: SharedEffort | null,
-): Promise<{ chosen: Chosen[]; mixes: (Mix | null)[]; lengths: (LengthInHand | null)[] }> {
-  const first = await chooseFromHand(fabrics, inHand, kits, settings, limits, solve, effort);
+  search: Search,
+): Promise<Weighed> {
+  const first = await chooseFromHand(fabrics, inHand, kits, search);
   const lengths = first.map(({ length }) => length);
   const chosen = first.map((one) => one.chosen);
   // Where the length in hand is enough nothing need be weighed.
   const offered = fabrics.map((one, i) => (lengths[i] == null ? one : { ...one, offers: [] }));
-  return { ...(await weigh(chosen, offered, settings, limits, solve)), lengths };
+  return { ...(await weigh(chosen, offered, search)), lengths };
 }
 
 /** From the cut lists settled on to the packing that is cut. Those with no plan at all stay as they are. */
 async function packToTheEnd(
-  weighed: readonly Chosen[],
-  mixes: readonly (Mix | null)[],
-  lengths: readonly (LengthInHand | null)[],
-  settings: PlanSettings,
-  limits: SearchLimits,
-  solve: Solve,
+  { chosen: weighed, mixes, lengths }: Weighed,
+  { settings, limits, solve }: Search,
 ): Promise<Packed[]> {
   const able = weighed.filter(({ result }) => hasPlan(result));
   const there = able.map((one) => lengths[weighed.indexOf(one)] ?? null);
@@ -214,10 +246,8 @@ async function packToTheEnd(
 async function weigh(
   first: readonly Chosen[],
   fabrics: readonly Offered[],
-  settings: PlanSettings,
-  limits: SearchLimits,
-  solve: Solve,
-): Promise<{ chosen: Chosen[]; mixes: (Mix | null)[] }> {
+  { settings, limits, solve }: Search,
+): Promise<Pick<Weighed, "chosen" | "mixes">> {
   const weighed = first.flatMap((chosen, i) => {
     const { offers = [] } = fabrics[i] ?? {};
     return offers.length === 0 ? [] : [{ chosen, offers, index: i }];
@@ -275,16 +305,14 @@ function boundedByArea(one: Chosen, style: PlanSettings["style"]): Chosen {
 
 /** Narrowest widths for the fabrics cut from the bolt alone; others have no one width to speak of. */
 async function tryNarrower(
-  chosen: readonly Chosen[],
+  packed: readonly Packed[],
   plans: readonly FabricPlan[],
-  settings: PlanSettings,
-  limits: SearchLimits,
-  solve: Solve,
+  { settings, limits, solve }: Search,
 ): Promise<(number | null)[]> {
   const { style, ruler } = settings;
   const stacks = stackLimit(settings);
   const trials = plans.map((plan, i): Trial | null => {
-    const { cutList } = chosen[i]!;
+    const { cutList } = packed[i]!.chosen;
     const { lays, purchase, usable } = plan;
     // Strips used at whatever length the cloth gives say nothing of how long they must be.
     const pinned = cutList.pieces.some(

@@ -27,6 +27,15 @@ export type PlanSettings = Pick<
 /** Does a batch of engine jobs, one after another or side by side, and answers in the same order. */
 export type Solve = (jobs: readonly EngineJob[]) => Promise<PackingResult[]>;
 
+/** How fabrics are searched, the same for all of a plan. */
+export interface Search {
+  settings: PlanSettings;
+  limits: SearchLimits;
+  /** How the first packing of all fabrics shares its work; null where each may take what `limits` allow. */
+  effort: SharedEffort | null;
+  solve: Solve;
+}
+
 /** Whether cloth may be bought. */
 export type Bolt = "as-needed" | "none";
 

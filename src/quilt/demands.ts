@@ -125,7 +125,7 @@ function recipesOf(
   if (unit.method === ON_FOUNDATION) {
     const ease = spec.foundation?.ease ?? 0;
     const methods = every ? ([ON_FOUNDATION, FROM_RECTANGLES] as const) : ([ON_FOUNDATION] as const);
-    return methods.map((method) => foundationRecipe(unit.kind, unit.design, how, ease, method, printed));
+    return methods.map((method) => foundationRecipe(unit.kind, unit.design, how, ease, { method, printed }));
   }
   const recipes: Recipe[] = [];
   const unsuited: Diagnostic[] = [];

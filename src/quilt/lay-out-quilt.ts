@@ -92,21 +92,25 @@ function layOutTop(builder: Builder, blocks: ReadonlyMap<string, LaidBlock | nul
   } else placeStraight(builder, plan, strips);
   const frame = { ...corner, ...lying };
   const borders = placeBorders(builder, blocks, frame, widths, strips);
-  return finish(builder, rows, onPoint, frame, borders, strips, triangles);
+  return finish(builder, { rows, onPoint, frame, borders }, { strips, triangles });
 }
 
 function countCells(rows: readonly DrawnRow[]): number {
   return rows.reduce((sum, row) => sum + row.cells.length, 0);
 }
 
+/** The setting as laid: its rows, where the centre lies in the quilt, and what is round it. */
+interface LaidSetting {
+  rows: readonly SetRow[];
+  onPoint: boolean;
+  frame: { x: Exact; y: Exact; across: Exact; down: Exact };
+  borders: TopBorder[];
+}
+
 function finish(
   builder: Builder,
-  rows: readonly SetRow[],
-  onPoint: boolean,
-  frame: { x: Exact; y: Exact; across: Exact; down: Exact },
-  borders: TopBorder[],
-  strips: StripDemand[],
-  triangles: TriangleDemand[],
+  { rows, onPoint, frame, borders }: LaidSetting,
+  { strips, triangles }: Pick<QuiltWork, "strips" | "triangles">,
 ): LaidQuilt {
   const { spec, diagnostics } = builder;
   const foundation = findFoundation(builder);

@@ -1,6 +1,7 @@
 import { fromInteger, toNumber } from "../length/rational.ts";
 import type { QuiltSpec } from "../spec/quilt-types.ts";
 import type { LaidUnit } from "./laid-types.ts";
+import { asEighth } from "./turning/whole-turns.ts";
 import { toRoots, withSeams } from "./units/outlines/outlines.ts";
 import { rootsToNumber } from "./units/outlines/roots.ts";
 import type { Eighth } from "./units/types.ts";
@@ -25,7 +26,7 @@ function area(outline: readonly Spot[]): number {
 function compass(x: number, y: number): Eighth {
   const [across, down] = [Math.abs(x) < ON_AXIS ? 0 : Math.sign(x), Math.abs(y) < ON_AXIS ? 0 : Math.sign(y)];
   const around = ["0,-1", "1,-1", "1,0", "1,1", "0,1", "-1,1", "-1,0", "-1,-1"];
-  return Math.max(0, around.indexOf(`${across},${down}`)) as Eighth;
+  return asEighth(Math.max(0, around.indexOf(`${across},${down}`)));
 }
 
 /** Ticks by which a direction may be off an axis and still count as on it. */

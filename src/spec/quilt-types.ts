@@ -14,7 +14,9 @@ export interface FractionTicks {
 }
 
 /** Degrees clockwise as seen. */
-export type QuarterTurn = 0 | 90 | 180 | 270;
+export type QuarterTurn = (typeof QUARTER_TURNS)[number];
+
+export const QUARTER_TURNS = [0, 90, 180, 270] as const;
 
 /**
  * Which way a directional print points: `quilt` upright in the finished quilt, `block` upright in its block

@@ -24,7 +24,7 @@ import {
   settle,
   USUAL_OPTIONS,
 } from "../pipeline.ts";
-import { type FixedPiece, listTemplates, type Solve } from "../plan/index.ts";
+import { type FixedPiece, listTemplates, type Search, type Solve } from "../plan/index.ts";
 import type { FabricPlan, Plan } from "../plan/types.ts";
 import { restate } from "../quilt/index.ts";
 import {
@@ -41,7 +41,6 @@ import { beforeWashing, boughtName, isFatQuarter, usableWidth } from "../stock/i
 import { type Change, changeOf } from "./changes.ts";
 import { fingerprint } from "./fingerprint.ts";
 import { nextFabric } from "./next-fabric.ts";
-import type { Search } from "./plan-rest.ts";
 import { readWords } from "./read-words.ts";
 import { takeStock, type Work } from "./take-stock.ts";
 

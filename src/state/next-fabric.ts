@@ -1,14 +1,13 @@
 import { bagKey, forKits, letterPieces, waysOfJoining } from "../cutlist/index.ts";
 import type { CutList, CutPiece } from "../cutlist/types.ts";
 import type { Outcome } from "../diagnostics/types.ts";
-import type { Ticks } from "../length/types.ts";
 import type { PlanOptions } from "../pipeline.ts";
-import type { FixedPiece } from "../plan/index.ts";
+import type { FixedPiece, Search } from "../plan/index.ts";
 import type { FabricPlan } from "../plan/types.ts";
 import { amountsOf } from "./changes.ts";
 import { clothInHand, restPiece, tookOf } from "./cloth-in-hand.ts";
 import { keepRest } from "./keep-rest.ts";
-import { planRest, type Search } from "./plan-rest.ts";
+import { planRest } from "./plan-rest.ts";
 import { putBack } from "./put-back.ts";
 import { type Cut, isRun, type StillWanted, stillWanted } from "./still-wanted.ts";
 import type { Work } from "./take-stock.ts";
@@ -43,7 +42,8 @@ export async function nextFabric({
   const standing = keepRest(fabric, work, bought, search.settings, options.kits);
   if (standing !== null) return { value: { fabric: standing, served: [] }, diagnostics: [] };
   const there = clothInHand(fabric, work, ruler);
-  const pieces = settledWay(list, fabric, work.width, options.kits, search, taken);
+  const ways = waysOfJoining(list, work.width, search.settings);
+  const pieces = settledWay(ways, fabric, options.kits, taken);
   const cut = fabric.pieces.flatMap((piece, i): Cut[] => {
     const count = work.bags[i] ?? 0;
     // A strip is as long as the fabric is wide, whatever was thought of that.
@@ -56,7 +56,8 @@ export async function nextFabric({
     ...there.cloth,
     ...offers,
   ];
-  const planned = await planRest(list.fabric, still, { ...there, cloth }, bolt, work.width, search);
+  const left = { fabric: list.fabric, pieces: still };
+  const planned = await planRest(left, { ...there, cloth }, bolt, work.width, search);
   if (planned.value === null) return { value: null, diagnostics: planned.diagnostics };
   const { rest, kept } = planned.value;
   const made = putBack({
@@ -74,16 +75,14 @@ function asOneWay(piece: CutPiece): CutPiece {
     : piece;
 }
 
-/** The list of a fabric with its long pieces made as they were, in the bags that there are. */
+/** Of the ways of making long pieces, the one in which they were made: its list, in the bags that there are. */
 function settledWay(
-  list: CutList,
+  joined: ReturnType<typeof waysOfJoining>,
   fabric: FabricPlan,
-  usable: Ticks,
   kits: number,
-  { settings }: Search,
   taken: number,
 ): CutPiece[] {
-  const ways = waysOfJoining(list, usable, settings).map(({ cutList }) => forKits(cutList, kits).pieces);
+  const ways = joined.map(({ cutList }) => forKits(cutList, kits).pieces);
   const [only = [], another] = ways;
   if (another === undefined) return only;
   const keys = new Set(fabric.pieces.map(bagKey));

@@ -1,6 +1,5 @@
-import type { CutPiece } from "../cutlist/types.ts";
+import type { CutList, CutPiece } from "../cutlist/types.ts";
 import type { Outcome } from "../diagnostics/types.ts";
-import type { SearchLimits } from "../engine/types.ts";
 import {
   assembleFabric,
   type Bolt,
@@ -8,21 +7,12 @@ import {
   gatherFixed,
   type PlanSettings,
   planCutLists,
-  type SharedEffort,
-  type Solve,
+  type Search,
 } from "../plan/index.ts";
 import type { FabricPlan } from "../plan/types.ts";
 import type { FabricSpec } from "../spec/index.ts";
 import { SHORTER_LENGTH } from "../stock/index.ts";
 import type { ClothThere } from "./cloth-in-hand.ts";
-
-/** How hard to search, as for the whole quilt. */
-export interface Search {
-  settings: PlanSettings;
-  limits: SearchLimits;
-  effort: SharedEffort | null;
-  solve: Solve;
-}
 
 /** The plan of what is left, and the cloth that was not offered to it. */
 export interface RestPlanned {
@@ -48,8 +38,7 @@ function holdsAny(
 
 /** Plans what is still to cut of one fabric from the cloth there is; more is bought only where that is too little. */
 export async function planRest(
-  fabric: FabricSpec,
-  pieces: readonly CutPiece[],
+  { fabric, pieces }: CutList,
   { cloth, roll }: ClothThere,
   bolt: Bolt,
   usable: number,
@@ -118,5 +107,5 @@ function nothingLeft(fabric: FabricSpec, settings: PlanSettings): FabricPlan {
     onlyWay: true,
     diagnostics: [],
   };
-  return assembleFabric(chosen, chosen.result, null, null, settings, 1);
+  return assembleFabric(chosen, chosen.result, { thumb: null, mix: null }, settings, 1);
 }

@@ -19,7 +19,7 @@ async function arranged(
   blocks: string[] | null = null,
   motifs: string[] | null = null,
 ): Promise<Arrangements> {
-  const { value } = await arrangeBlocks(spec, seed, OPTIONS, solve, { blocks, motifs });
+  const { value } = await arrangeBlocks(spec, { seed, blocks, motifs }, OPTIONS, solve);
   if (value === null) throw new Error("not arranged");
   return value;
 }
@@ -50,7 +50,12 @@ const turnsOf = (spec: QuiltSpec, key: string): number[][] => {
 
 test("a cut list has nothing to turn", async () => {
   const cutList = readSpecFile("fabrics: [{ name: a, pieces: ['4 x 4 in, 2'] }]", "a.yaml").value!;
-  const { diagnostics } = await arrangeBlocks(cutList, 1, OPTIONS, solve);
+  const { diagnostics } = await arrangeBlocks(
+    cutList,
+    { seed: 1, blocks: null, motifs: null },
+    OPTIONS,
+    solve,
+  );
   expect(diagnostics.map(({ code }) => code)).toEqual(["NOTHING-TO-TURN"]);
 });
 

@@ -45,7 +45,8 @@ async function arranged(
   motifs: string[] | null = null,
   blocks: string[] | null = null,
 ): Promise<Arrangements> {
-  const { value, diagnostics } = await arrangeBlocks(quiltOf(text), 1, OPTIONS, solve, { blocks, motifs });
+  const asked = { seed: 1, blocks, motifs };
+  const { value, diagnostics } = await arrangeBlocks(quiltOf(text), asked, OPTIONS, solve);
   if (value === null) throw new Error(JSON.stringify(diagnostics));
   return value;
 }
@@ -388,10 +389,8 @@ test("motifs that are not square are turned by halves, each to where it points",
 
 test("no motifs, and none named, is told", async () => {
   const spec = quiltOf(textOf("four-patch-orchard"));
-  const { value, diagnostics } = await arrangeBlocks(spec, 1, OPTIONS, solve, {
-    blocks: null,
-    motifs: ["facing"],
-  });
+  const asked = { seed: 1, blocks: null, motifs: ["facing" as const] };
+  const { value, diagnostics } = await arrangeBlocks(spec, asked, OPTIONS, solve);
   expect([value, diagnostics.map(({ code }) => code)]).toEqual([null, ["NO-MOTIFS"]]);
 });
 

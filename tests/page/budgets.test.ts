@@ -39,7 +39,7 @@ const EDITS: readonly { name: string; most: number; edit(text: string): string }
   {
     name: "a patch in another fabric",
     most: 18,
-    edit: (text) => block.colourPatch(text, "L", at, "patch", "moss", "patch"),
+    edit: (text) => block.colourPatch(text, "L", { ...at, part: "patch" }, "moss", "patch"),
   },
   {
     name: "a unit laid over another",
@@ -61,6 +61,7 @@ describe("what an edit may cost", () => {
       keeps: own,
       overtaken: () => false,
       pause: () => Promise.resolve(),
+      rest: () => Promise.resolve(),
       tell: (answer) => void answers.push(answer),
     });
     return { own, kinds: answers.map(({ kind }) => kind) };

@@ -166,8 +166,8 @@ describe("the paper", () => {
     };
     const alike = star.units.filter(({ cell }) => cell.code === unit.cell.code).length;
     const before = count(text);
-    const one = block.colourPatch(text, star.key, unit, "patch", cloth, "patch");
-    const all = block.colourPatch(text, star.key, unit, "patch", cloth, "alike");
+    const one = block.colourPatch(text, star.key, { ...unit, part: "patch" }, cloth, "patch");
+    const all = block.colourPatch(text, star.key, { ...unit, part: "patch" }, cloth, "alike");
     expect(errors(one)).toEqual([]);
     expect([count(one) - before, count(all) - before]).toEqual([1, alike]);
   });

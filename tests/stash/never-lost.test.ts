@@ -160,10 +160,7 @@ const cloth = { fabric: "Sky", across: 16256, along: 16256, count: 1, note: "" }
 
 function add(path: string, disk: Disk) {
   return changeStash(
-    path,
-    "drawer.csv",
-    "in",
-    true,
+    { path, named: "drawer.csv", bare: "in", mayMake: true },
     (stash) => ({ value: { stash: addCloth(stash, cloth, "in"), told: true }, diagnostics: [] }),
     disk,
   );

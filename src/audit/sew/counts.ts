@@ -35,62 +35,74 @@ function useRun(bag: Bag, room: Workroom): void {
   for (const each of runOf(bag, room)) use(room, each.piece.letter, free(each, room));
 }
 
-/** Strips of borders and long sashes, with the squares between them. */
-export function takeStrips(room: Workroom): void {
-  const { top, making, seam, faults } = room;
-  const joinedFor = new Map<Bag, number>();
-  for (const patch of top.patches) {
-    const { unit, place, border, part } = patch.origin;
-    if (unit !== null || place === "setting-triangle" || place === "block") continue;
-    const round = border === null ? undefined : making.borders[border];
-    const box = boxOf([leveled(patch, room)]);
-    const mitred = round?.kind === "mitred";
-    const over = round?.extra ?? 0;
-    const reach = mitred ? 2 * Math.SQRT2 * seam : 0;
-    const level = box.across >= box.along;
-    // A border that is to fit is cut in one width, the widest it has anywhere, and trimmed once it is sewn on.
-    const alike = round?.fit === true ? top.patches.filter(({ origin }) => origin.border === border) : [];
-    const narrow = [box, ...alike.map((each) => boxOf([leveled(each, room)]))];
-    const wide = Math.max(...narrow.map((each) => Math.min(each.across, each.along)));
-    const square = Math.abs(box.across - box.along) <= NEAR;
-    // The pair sewn on last crosses the other while that is as wide as it was cut.
-    const crossed = alike
-      .map((each) => boxOf([leveled(each, room)]))
-      .filter((each) => !(level === each.across >= each.along));
-    const crosses =
-      crossed.length > 0 &&
-      crossed.every((each) => (level ? box.x <= each.x + NEAR : box.y <= each.y + NEAR));
-    const beyond =
-      !crosses || mitred
-        ? 0
-        : 2 * (wide - Math.min(...crossed.map((each) => Math.min(each.across, each.along))));
-    const run =
-      beyond +
-      Math.max(box.across, box.along) +
-      2 * seam +
-      (square && round?.kind === "cornerstones" ? 0 : reach + over);
-    const width = wide + 2 * seam;
-    const same = room.same.get(patch.fabric) ?? 0;
-    // Rounding up to the ruler's marks is trimmed when a border is measured.
-    const fits = (a: number, b: number): boolean =>
-      a >= run - NEAR && a < run + room.mark + NEAR && b >= width - NEAR && b < width + room.mark + NEAR;
-    const points = (bag: Bag, turn: number): boolean =>
-      same === 0 || patch.up === null || between(bag.boltUp + turn, patch.up, same) < 0.5;
-    const serving = bagsOf(patch.fabric, room).filter((bag) => {
-      const { piece } = bag;
-      if (piece.subcut !== "none" || piece.joined !== undefined || free(bag, room) < 1) return false;
-      return [0, 90, 180, 270].some((turn) => {
-        const [x, y] = turn % 180 === 0 ? [piece.across, piece.along] : [piece.along, piece.across];
-        return points(bag, turn) && (level ? fits(x, y) : fits(y, x));
-      });
+/** A strip of a border or a sash as it must be cut: raw, its run along it. */
+interface WantedStrip {
+  run: number;
+  width: number;
+  /** It runs from left to right. */
+  level: boolean;
+}
+
+/** What the strip of a patch must measure, from the top as designed and how its border is sewn on. */
+function stripWanted(patch: Patch, room: Workroom): WantedStrip {
+  const { top, making, seam } = room;
+  const { border } = patch.origin;
+  const round = border === null ? undefined : making.borders[border];
+  const boxed = (each: Patch): ReturnType<typeof boxOf> => boxOf([leveled(each, room)]);
+  const box = boxed(patch);
+  const mitred = round?.kind === "mitred";
+  const reach = mitred ? 2 * Math.SQRT2 * seam : 0;
+  const level = box.across >= box.along;
+  // A border that is to fit is cut in one width, the widest it has anywhere, and trimmed once it is sewn on.
+  const alike =
+    round?.fit === true ? top.patches.filter(({ origin }) => origin.border === border).map(boxed) : [];
+  const wide = Math.max(...[box, ...alike].map((each) => Math.min(each.across, each.along)));
+  const square = Math.abs(box.across - box.along) <= NEAR;
+  // The pair sewn on last crosses the other while that is as wide as it was cut.
+  const crossed = alike.filter((each) => !(level === each.across >= each.along));
+  const crosses =
+    crossed.length > 0 && crossed.every((each) => (level ? box.x <= each.x + NEAR : box.y <= each.y + NEAR));
+  const beyond =
+    !crosses || mitred
+      ? 0
+      : 2 * (wide - Math.min(...crossed.map((each) => Math.min(each.across, each.along))));
+  const ends = square && round?.kind === "cornerstones" ? 0 : reach + (round?.extra ?? 0);
+  return {
+    run: beyond + Math.max(box.across, box.along) + 2 * seam + ends,
+    width: wide + 2 * seam,
+    level,
+  };
+}
+
+/** The bag whose pieces are such strips in one length, with the print as designed. */
+function wholeStrip(patch: Patch, { run, width, level }: WantedStrip, room: Workroom): Bag | undefined {
+  const same = room.same.get(patch.fabric) ?? 0;
+  // Rounding up to the ruler's marks is trimmed when a border is measured.
+  const fits = (a: number, b: number): boolean =>
+    a >= run - NEAR && a < run + room.mark + NEAR && b >= width - NEAR && b < width + room.mark + NEAR;
+  const points = (bag: Bag, turn: number): boolean =>
+    same === 0 || patch.up === null || between(bag.boltUp + turn, patch.up, same) < 0.5;
+  const serving = bagsOf(patch.fabric, room).filter((bag) => {
+    const { piece } = bag;
+    if (piece.subcut !== "none" || piece.joined !== undefined || free(bag, room) < 1) return false;
+    return [0, 90, 180, 270].some((turn) => {
+      const [x, y] = turn % 180 === 0 ? [piece.across, piece.along] : [piece.along, piece.across];
+      return points(bag, turn) && (level ? fits(x, y) : fits(y, x));
     });
-    // Where a border is no wider than what rounding adds, its long strips would do for its short sides as well.
-    const [found] = serving.sort((a, b) => a.piece.across * a.piece.along - b.piece.across * b.piece.along);
-    if (found !== undefined) {
-      use(room, found.piece.letter, 1);
-      continue;
-    }
-    const joined = runsOf(patch.fabric, room)
+  });
+  // Where a border is no wider than what rounding adds, its long strips would do for its short sides as well.
+  return serving.sort((a, b) => a.piece.across * a.piece.along - b.piece.across * b.piece.along)[0];
+}
+
+/** The run of joined strips that still holds such a strip. */
+function joinedStrip(
+  { fabric }: Patch,
+  { run, width }: WantedStrip,
+  joinedFor: ReadonlyMap<Bag, number>,
+  room: Workroom,
+): Bag | undefined {
+  return (
+    runsOf(fabric, room)
       .filter((bag) => {
         const { piece } = bag;
         const wide = piece.along >= width - NEAR && piece.along < width + room.mark + NEAR;
@@ -99,9 +111,26 @@ export function takeStrips(room: Workroom): void {
         );
       })
       // Of two runs the one that holds whole lengths of this strip is the one joined for it.
-      .sort((a, b) => rest(a, run) - rest(b, run))[0];
+      .sort((a, b) => rest(a, run) - rest(b, run))[0]
+  );
+}
+
+/** Strips of borders and long sashes, with the squares between them. */
+export function takeStrips(room: Workroom): void {
+  const joinedFor = new Map<Bag, number>();
+  for (const patch of room.top.patches) {
+    const { unit, place, part } = patch.origin;
+    if (unit !== null || place === "setting-triangle" || place === "block") continue;
+    const wanted = stripWanted(patch, room);
+    const { run, width } = wanted;
+    const whole = wholeStrip(patch, wanted, room);
+    if (whole !== undefined) {
+      use(room, whole.piece.letter, 1);
+      continue;
+    }
+    const joined = joinedStrip(patch, wanted, joinedFor, room);
     if (joined === undefined)
-      faults.push(
+      room.faults.push(
         `${part}: a strip of ${patch.fabric} of ${said(run)} x ${said(width)} that nobody cuts as it must lie`,
       );
     else joinedFor.set(joined, (joinedFor.get(joined) ?? 0) + run);
@@ -190,7 +219,7 @@ function triangleFor(
       const turns = [0, 90, 180, 270].filter(
         (turn) => bag.same === 0 || patch.up === null || between(bag.boltUp + turn, patch.up, bag.same) < 0.5,
       );
-      const laid = layBest(cut, place, turns, room.seam, NEAR, false);
+      const laid = layBest(cut, place, turns, room.seam);
       const slack = bag.piece.roundedUp ? room.mark * 2 : 0;
       if (
         turns.length > 0 &&

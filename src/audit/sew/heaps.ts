@@ -42,7 +42,7 @@ export function designsByHeap(room: Workroom): DesignedUnit[][][] {
       else take(from.unit, from.heap, designed, name);
     }
   });
-  takePlain(room, found, take);
+  takePlain(room, take);
   making.units.forEach(({ heaps }, unit) => {
     heaps.forEach(({ name, count }, heap) => {
       const wanted = counts[unit]?.[heap] ?? 0;
@@ -64,83 +64,103 @@ function checkBlockCounts({ making, top, faults }: Workroom): void {
 
 type Take = (unit: number, heap: number, designed: DesignedUnit, where: string) => void;
 
-/** Blocks of plain cloth have no design of their own: their patches are matched by fabric, size and print. */
-function takePlain(room: Workroom, found: readonly unknown[], take: Take): void {
-  const { making, top, seam, faults } = room;
-  const left = making.units.map(({ heaps }) => heaps.map(({ count }) => count));
-  const inBlocks = new Set(
-    making.blocks.flatMap(({ units }) => units.flatMap((each) => (each === null ? [] : [each.unit]))),
+/** Units of one patch, which plain cloth may be taken from, with how many of each heap are left once blocks have theirs. */
+interface PlainUnit {
+  unit: number;
+  record: UnitRecord;
+  left: number[];
+}
+
+function plainUnits({ making }: Workroom): PlainUnit[] {
+  const plain = making.units.flatMap((record, unit) =>
+    record.heaps.every(({ patches }) => patches.length === 1)
+      ? [{ unit, record, left: record.heaps.map(({ count }) => count) }]
+      : [],
   );
-  const plain = found.flatMap((_, unit) => {
-    const record = making.units[unit];
-    const one = record?.heaps.every(({ patches }) => patches.length === 1) === true;
-    // A heap that blocks draw on too is counted with them first.
-    return one ? [unit] : [];
-  });
-  for (const unit of plain)
-    if (inBlocks.has(unit)) {
-      for (const { units, count } of making.blocks)
-        for (const each of units)
-          if (each?.unit === unit)
-            (left[unit] as number[])[each.heap] = (left[unit]?.[each.heap] ?? 0) - count;
+  // A heap that blocks draw on too is counted with them first.
+  for (const { unit, left } of plain)
+    for (const { units, count } of making.blocks)
+      for (const each of units) if (each?.unit === unit) left[each.heap] = (left[each.heap] ?? 0) - count;
+  return plain;
+}
+
+/** A patch of plain cloth, its edges level and upright. */
+interface PlainPatch {
+  fabric: string;
+  spot: string;
+  polygon: ReturnType<typeof outlineOf>;
+  box: ReturnType<typeof boxOf>;
+  up: number | null;
+}
+
+interface PlainChoice {
+  from: PlainUnit;
+  heap: number;
+  turn: number;
+}
+
+/** The heap a patch of plain cloth is taken from: of its fabric, size and print, turned as little as may be. */
+function heapFor(
+  { fabric, box, up }: PlainPatch,
+  plain: readonly PlainUnit[],
+  room: Workroom,
+): PlainChoice | null {
+  const { seam } = room;
+  const same = room.same.get(fabric) ?? 0;
+  let best: PlainChoice | null = null;
+  for (const from of plain)
+    for (const [index, heap] of from.record.heaps.entries()) {
+      const own = heap.patches[0];
+      if (own === undefined || own.fabric !== fabric || (from.left[index] ?? 0) <= 0) continue;
+      for (const turn of [0, 90, 180, 270]) {
+        const [across, along] = turn % 180 === 0 ? [box.across, box.along] : [box.along, box.across];
+        // Plain cloth is cut to the mark above, as the sashes and blocks beside it are.
+        const upToMark = (raw: number, finished: number): boolean =>
+          raw >= finished + 2 * seam - NEAR && raw < finished + 2 * seam + room.mark - NEAR;
+        const { raw } = from.record;
+        const fits = upToMark(raw.across, across) && upToMark(raw.along, along);
+        const pointing =
+          same === 0 || up === null || own.up === null || between(own.up * 45 + turn, up, same) < 0.5;
+        if (fits && pointing && (best === null || turn < best.turn)) best = { from, heap: index, turn };
+      }
     }
-  for (const patch of top.patches) {
-    const { block, unit, place, part } = patch.origin;
+  return best;
+}
+
+/** A patch of plain cloth as a unit designed, turned back as it lies in its heap and stretched to the size it is cut. */
+function asDesigned(patch: PlainPatch, { from, turn }: PlainChoice, seam: number): DesignedUnit {
+  const { box, spot, fabric, up } = patch;
+  const onSide = turn % 180 !== 0;
+  const { raw } = from.record;
+  const [across, along] = [raw.across - 2 * seam, raw.along - 2 * seam];
+  const [wide, high] = onSide ? [along, across] : [across, along];
+  const flat = moved(patch.polygon, { x: -box.x, y: -box.y }).map(({ x, y }) => ({
+    x: (x * wide) / box.across,
+    y: (y * high) / box.along,
+  }));
+  const polygon = onSide ? flat.map(({ x, y }) => ({ x: y, y: x })).reverse() : flat;
+  return { across, along, patches: [{ spot, fabric, up: up === null ? null : up - turn, polygon }] };
+}
+
+/** Blocks of plain cloth have no design of their own: their patches are matched by fabric, size and print. */
+function takePlain(room: Workroom, take: Take): void {
+  const { top, seam, faults } = room;
+  const plain = plainUnits(room);
+  for (const designed of top.patches) {
+    const { fabric } = designed;
+    const { block, unit, place, part } = designed.origin;
     if (block !== null || unit === null || place === "setting-triangle") continue;
-    const level = levelled(outlineOf(patch), top.centre.onPoint);
-    const box = boxOf([level.polygon]);
-    const same = room.same.get(patch.fabric) ?? 0;
-    const up = patch.up === null ? null : patch.up - level.degrees;
-    let best: { unit: number; heap: number; turn: number } | null = null;
-    for (const each of plain) {
-      const record = making.units[each] as UnitRecord;
-      record.heaps.forEach((heap, index) => {
-        const own = heap.patches[0];
-        if (own === undefined || own.fabric !== patch.fabric || (left[each]?.[index] ?? 0) <= 0) return;
-        for (const turn of [0, 90, 180, 270]) {
-          const [across, along] = turn % 180 === 0 ? [box.across, box.along] : [box.along, box.across];
-          // Plain cloth is cut to the mark above, as the sashes and blocks beside it are.
-          const upToMark = (raw: number, finished: number): boolean =>
-            raw >= finished + 2 * seam - NEAR && raw < finished + 2 * seam + room.mark - NEAR;
-          const fits = upToMark(record.raw.across, across) && upToMark(record.raw.along, along);
-          const pointing =
-            same === 0 || up === null || own.up === null || between(own.up * 45 + turn, up, same) < 0.5;
-          if (fits && pointing && (best === null || turn < best.turn))
-            best = { unit: each, heap: index, turn };
-        }
-      });
-    }
-    const chosen = best as { unit: number; heap: number; turn: number } | null;
+    const { polygon, degrees } = levelled(outlineOf(designed), top.centre.onPoint);
+    const up = designed.up === null ? null : designed.up - degrees;
+    const patch = { fabric, spot: part, polygon, box: boxOf([polygon]), up };
+    const chosen = heapFor(patch, plain, room);
     if (chosen === null) {
-      faults.push(`${place}: a patch of ${patch.fabric} that nobody cuts`);
+      faults.push(`${place}: a patch of ${fabric} that nobody cuts`);
       continue;
     }
-    (left[chosen.unit] as number[])[chosen.heap] = (left[chosen.unit]?.[chosen.heap] ?? 0) - 1;
-    const onSide = chosen.turn % 180 !== 0;
-    const { raw } = making.units[chosen.unit] as UnitRecord;
-    const [across, along] = [raw.across - 2 * seam, raw.along - 2 * seam];
-    const [wide, high] = onSide ? [along, across] : [across, along];
-    const flat = moved(level.polygon, { x: -box.x, y: -box.y }).map(({ x, y }) => ({
-      x: (x * wide) / box.across,
-      y: (y * high) / box.along,
-    }));
-    take(
-      chosen.unit,
-      chosen.heap,
-      {
-        across,
-        along,
-        patches: [
-          {
-            spot: part,
-            fabric: patch.fabric,
-            up: up === null ? null : up - chosen.turn,
-            polygon: onSide ? flat.map(({ x, y }) => ({ x: y, y: x })).reverse() : flat,
-          },
-        ],
-      },
-      place,
-    );
+    const { from, heap } = chosen;
+    from.left[heap] = (from.left[heap] ?? 0) - 1;
+    take(from.unit, heap, asDesigned(patch, chosen, seam), place);
   }
 }
 

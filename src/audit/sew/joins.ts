@@ -46,68 +46,70 @@ function checkSizes(join: JoinStep, room: Workroom): void {
     );
 }
 
+const inScale = ({ x, y, across, along }: Box, scale: number): Box => ({
+  x: x * scale,
+  y: y * scale,
+  across: across * scale,
+  along: along * scale,
+});
+
+/** Whether boxes fill another, to the tolerance: the parts of a seam that is sewn in two goes have no joinings of their own. */
+function fill(boxes: readonly Box[], whole: Box, near: number): boolean {
+  const area = boxes.reduce((sum, each) => sum + each.across * each.along, 0);
+  return Math.abs(area - whole.across * whole.along) <= near * (whole.across + whole.along);
+}
+
+/** The table without the part that fills a box; null where no part on it does. */
+function takenFrom(table: readonly Box[], box: Box, near: number, partial: boolean): Box[] | null {
+  const found = table.findIndex((each) => sameBox(each, box, near));
+  if (found >= 0) return table.filter((_, i) => i !== found);
+  const inside = table.filter(
+    (each) =>
+      each.x >= box.x - near &&
+      each.y >= box.y - near &&
+      each.x + each.across <= box.x + box.across + near &&
+      each.y + each.along <= box.y + box.along + near,
+  );
+  return partial && fill(inside, box, near) ? table.filter((each) => !inside.includes(each)) : null;
+}
+
+/** What joinings make, and what they make it of. */
+interface Joined {
+  /** Its name, for faults. */
+  what: string;
+  joins: readonly JoinStep[];
+  leaves: readonly Box[];
+  whole: Box;
+  /** A seam of it is sewn in two goes. */
+  partial: boolean;
+  design: Pick<BlockDesign, "sewn">;
+}
+
 /** Takes parts off the table and lays down what is made of them. */
-function followBoxes(
-  joins: readonly JoinStep[],
-  leaves: readonly Box[],
-  whole: Box,
-  { partial, design }: { partial: boolean; design: Pick<BlockDesign, "sewn"> },
-  what: string,
-  room: Workroom,
-): void {
+function followBoxes({ what, joins, leaves, whole, partial, design }: Joined, room: Workroom): void {
   const { scale } = room.making;
   const seam = room.seam * scale;
   const near = 2 * scale;
-  let table = leaves.map(({ x, y, across, along }) => ({
-    x: x * scale,
-    y: y * scale,
-    across: across * scale,
-    along: along * scale,
-  }));
+  let table = leaves.map((leaf) => inScale(leaf, scale));
   for (const join of joins) {
     const sewn = placeAsSewn(design, { x: join.at.x / scale, y: join.at.y / scale });
     const at = { x: sewn.x * scale, y: sewn.y * scale };
     let { x, y } = at;
     join.parts.forEach((part, i) => {
       const box = { x, y, across: part.across - 2 * seam, along: part.down - 2 * seam };
-      const found = table.findIndex((each) => sameBox(each, box, near));
-      if (found >= 0) table.splice(found, 1);
-      else {
-        // The parts of a seam that is sewn in two goes have no joinings of their own.
-        const inside = table.filter(
-          (each) =>
-            each.x >= box.x - near &&
-            each.y >= box.y - near &&
-            each.x + each.across <= box.x + box.across + near &&
-            each.y + each.along <= box.y + box.along + near,
-        );
-        const area = inside.reduce((sum, each) => sum + each.across * each.along, 0);
-        const filled = partial && Math.abs(area - box.across * box.along) <= near * (box.across + box.along);
-        if (!filled)
-          room.faults.push(`${what}, ${joining(join)}: part ${i + 1} is not there, or is sewn already`);
-        else table = table.filter((each) => !inside.includes(each));
-      }
+      const left = takenFrom(table, box, near, partial);
+      if (left === null)
+        room.faults.push(`${what}, ${joining(join)}: part ${i + 1} is not there, or is sewn already`);
+      else table = left;
       if (join.way === "across") x += box.across;
       else y += box.along;
     });
-    table.push({
-      ...at,
-      across: join.size.across - 2 * seam,
-      along: join.size.down - 2 * seam,
-    });
+    table.push({ ...at, across: join.size.across - 2 * seam, along: join.size.down - 2 * seam });
   }
-  const scaled = {
-    x: whole.x * scale,
-    y: whole.y * scale,
-    across: whole.across * scale,
-    along: whole.along * scale,
-  };
+  const scaled = inScale(whole, scale);
   const [only] = table;
   const done = table.length === 1 && only !== undefined && sameBox(only, scaled, near);
-  const area = table.reduce((sum, each) => sum + each.across * each.along, 0);
-  const tiled =
-    partial && Math.abs(area - scaled.across * scaled.along) <= near * (scaled.across + scaled.along);
-  if (!done && !tiled)
+  if (!done && !(partial && fill(table, scaled, near)))
     room.faults.push(`${what}: its joinings leave ${table.length} parts that are never sewn together`);
 }
 
@@ -174,7 +176,7 @@ export function checkBlocks(room: Workroom): void {
     );
     const whole = asSewn(0, 0, design.across, design.down);
     const partial = making.partial.some((each) => each.design === index);
-    followBoxes(joins, leaves, whole, { partial, design }, design.name, room);
+    followBoxes({ what: design.name, joins, leaves, whole, partial, design }, room);
     checkTrim(joins, design, room);
   });
 }
@@ -206,12 +208,6 @@ export function checkCentre(room: Workroom): void {
     across: lengthOf(centre.across),
     along: lengthOf(centre.down),
   };
-  followBoxes(
-    making.joins.filter(({ stage }) => stage === "top"),
-    leaves,
-    whole,
-    { partial: false, design: {} },
-    "the centre",
-    room,
-  );
+  const joins = making.joins.filter(({ stage }) => stage === "top");
+  followBoxes({ what: "the centre", joins, leaves, whole, partial: false, design: {} }, room);
 }

@@ -21,6 +21,16 @@ export interface Manner {
   rectangles: boolean;
 }
 
+/** A patch of a heap, as recorded and as designed. */
+interface WantedPatch {
+  record: UnitRecord;
+  heap: HeapRecord;
+  patch: PatchRecord;
+  designed: DesignedUnit;
+  target: DesignedPatch;
+  manner: Manner;
+}
+
 /** Parts taken, by unit, role, bag and part. */
 type Taken = Map<string, { bag: Bag; parts: Map<string, number>; mirrored: number; turned: boolean }>;
 
@@ -37,23 +47,16 @@ export function checkLoose(
     for (const patch of heap.patches) {
       const target = designed.patches.find(({ spot }) => spot === patch.spot);
       if (target === undefined) continue;
-      if (patch.from.length === 0) shapeFromStrip(record, heap, patch, target, designed, manner, room);
-      else partsFromBags(record, heap, patch, target, designed, manner, taken, room);
+      const wanted = { record, heap, patch, designed, target, manner };
+      if (patch.from.length === 0) shapeFromStrip(wanted, room);
+      else partsFromBags(wanted, taken, room);
     }
   });
   countParts(record, taken, room);
 }
 
-function partsFromBags(
-  record: UnitRecord,
-  heap: HeapRecord,
-  patch: PatchRecord,
-  target: DesignedPatch,
-  designed: DesignedUnit,
-  manner: Manner,
-  taken: Taken,
-  room: Workroom,
-): void {
+function partsFromBags(wanted: WantedPatch, taken: Taken, room: Workroom): void {
+  const { heap, patch, manner } = wanted;
   const where = `${heap.name}, ${patch.spot}`;
   const count = patch.from.reduce((sum, source) => sum + source.count, 0);
   if (count !== heap.count) room.faults.push(`${where}: ${count} patches for ${heap.count} units`);
@@ -70,15 +73,11 @@ function partsFromBags(
       room.faults.push(`${where} ${part}`);
       continue;
     }
-    const laid = laidOn(bag, part, source, target, designed, manner, room);
-    if (
-      !laid.enough &&
-      source.turn !== null &&
-      laidOn(bag, part, { ...source, turn: null }, target, designed, manner, room).enough
-    )
+    const laid = laidOn(bag, part, source.turn, wanted, room);
+    if (!laid.enough && source.turn !== null && laidOn(bag, part, null, wanted, room).enough)
       room.faults.push(`${where}: ${letterOf(bag)} is not turned as its patch lies`);
     else tell(where, laid, bag, manner, room);
-    checkPrint(where, source, patch, target, bag, record, room);
+    checkPrint(where, source, bag, wanted, room);
     const key = `${patch.role} ${source.letter}`;
     const before = taken.get(key) ?? { bag, parts: new Map<string, number>(), mirrored: 0, turned: false };
     before.parts.set(source.part, (before.parts.get(source.part) ?? 0) + source.count);
@@ -93,31 +92,22 @@ const letterOf = ({ piece }: Bag): string => piece.letter;
 function laidOn(
   bag: Bag,
   part: Polygon,
-  source: PatchSource,
-  target: DesignedPatch,
-  designed: DesignedUnit,
-  manner: Manner,
+  turn: PatchSource["turn"],
+  { target, designed, manner }: WantedPatch,
   room: Workroom,
 ): Laid {
   const place = placeOf(target.polygon, designed.across, designed.along, room.seam);
   if (manner.rectangles) place.rim.fill(true);
-  const fixed = source.turn === null ? null : source.turn * 90;
-  const asDrawn = layBest(part, place, waysToTurn(part, target.polygon, fixed), room.seam, NEAR, false);
+  const fixed = turn === null ? null : turn * 90;
+  const asDrawn = layBest(part, place, waysToTurn(part, target.polygon, fixed), room.seam);
   const { shape } = bag.piece;
   if ((asDrawn.enough && asDrawn.beside <= NEAR) || shape === undefined || shape.reversed === 0)
     return asDrawn;
   // A template turned face down; its print's up stays where it is.
   const upright = bag.boltUp % 180 === 0;
   const mirrored = part.map(({ x, y }) => (upright ? { x: -x, y } : { x, y: -y })).reverse();
-  const faceDown = layBest(
-    mirrored,
-    place,
-    waysToTurn(mirrored, target.polygon, fixed),
-    room.seam,
-    NEAR,
-    true,
-  );
-  return faceDown.enough ? faceDown : asDrawn;
+  const faceDown = layBest(mirrored, place, waysToTurn(mirrored, target.polygon, fixed), room.seam);
+  return faceDown.enough ? { ...faceDown, mirrored: true } : asDrawn;
 }
 
 function tell(where: string, laid: Laid, bag: Bag, manner: Manner, room: Workroom): void {
@@ -139,10 +129,8 @@ function tell(where: string, laid: Laid, bag: Bag, manner: Manner, room: Workroo
 function checkPrint(
   where: string,
   source: PatchSource,
-  patch: PatchRecord,
-  target: DesignedPatch,
   bag: Bag,
-  record: UnitRecord,
+  { record, patch, target }: WantedPatch,
   room: Workroom,
 ): void {
   if (bag.same === 0) return;
@@ -160,12 +148,7 @@ function checkPrint(
 
 /** Patches of a slanting strip: the strip's own width and cuts say what they are. */
 function shapeFromStrip(
-  record: UnitRecord,
-  heap: HeapRecord,
-  patch: PatchRecord,
-  target: DesignedPatch,
-  designed: DesignedUnit,
-  manner: Manner,
+  { record, heap, patch, target, designed, manner }: WantedPatch,
   room: Workroom,
 ): void {
   const where = `${heap.name}, ${patch.spot}`;
@@ -192,7 +175,7 @@ function shapeFromStrip(
   );
   if (same !== 0 && strip.up === null && !room.givenUp.has(record.path))
     room.faults.push(`${where}: nobody says how the print of ${patch.fabric} lies`);
-  const laid = layBest(shape, place, turns, room.seam, NEAR, false);
+  const laid = layBest(shape, place, turns, room.seam);
   if (!laid.enough || edgesOf(shape).length === 0)
     room.faults.push(
       `${where}: what is cut from its strip does not cover it with a seam allowance all round`,

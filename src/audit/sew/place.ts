@@ -78,7 +78,7 @@ function slideAlong(seam: Edge, part: Polygon, { wanted }: Place): number {
 }
 
 /** Lays a part, already turned, by its sewn edges. */
-function lay(part: Polygon, place: Place, seam: number, near: number): Omit<Laid, "turn" | "mirrored"> {
+function lay(part: Polygon, place: Place, seam: number): Omit<Laid, "turn" | "mirrored"> {
   const edges = edgesOf(place.patch);
   const own = edgesOf(part);
   const [have, want] = [boxOf([part]), boxOf([place.wanted])];
@@ -119,7 +119,7 @@ function lay(part: Polygon, place: Place, seam: number, near: number): Omit<Laid
   return {
     beside: Math.max(0, ...pairs.filter(({ rim }) => !rim).map(past)),
     beyond: Math.max(0, ...pairs.filter(({ rim }) => rim).map(past)),
-    enough: covers(laid, place.wanted, near),
+    enough: covers(laid, place.wanted, NEAR),
   };
 }
 
@@ -148,21 +148,14 @@ export function waysToTurn(part: Polygon, patch: Polygon, fixed: number | null):
   return [...quarters, ...between, ...edges];
 }
 
-/** The best way to lay a part on a patch: none of the others wastes less. */
-export function layBest(
-  part: Polygon,
-  place: Place,
-  turns: readonly number[],
-  seam: number,
-  near: number,
-  mirrored: boolean,
-): Laid {
+/** The best way to lay a part on a patch, the part as it is handed in (`mirrored` false): none of the others wastes less. */
+export function layBest(part: Polygon, place: Place, turns: readonly number[], seam: number): Laid {
   let best: Laid | null = null;
   const cost = ({ enough, beside, beyond }: Laid): number => (enough ? 0 : 1e9) + beside + beyond;
   for (const turn of turns) {
-    const laid = { ...lay(turnedBy(part, turn), place, seam, near), turn, mirrored };
+    const laid = { ...lay(turnedBy(part, turn), place, seam), turn, mirrored: false };
     if (best === null || cost(laid) < cost(best)) best = laid;
     if (laid.enough && laid.beside <= NEAR && laid.beyond <= NEAR) return laid;
   }
-  return best ?? { turn: 0, mirrored, beside: 0, beyond: 0, enough: false };
+  return best ?? { turn: 0, mirrored: false, beside: 0, beyond: 0, enough: false };
 }

@@ -82,8 +82,10 @@ export function checkStripSet(set: StripSetRecord, record: UnitRecord, room: Wor
       room.faults.push(
         `${where}: strips ${strip.letter} are longer than the set by ${said(longer)}, told ${said(strip.beyond)}`,
       );
-    if (fullSets > 0) takeStrip(strip, strip.letter, fullLength, fullSets, where, room);
-    if (fromLast > 0) takeStrip(strip, strip.lastLetter, lastLength, 1, where, room);
+    const full = { letter: strip.letter, length: fullLength, count: fullSets };
+    const last = { letter: strip.lastLetter, length: lastLength, count: 1 };
+    if (fullSets > 0) takeStrip(strip, full, where, room);
+    if (fromLast > 0) takeStrip(strip, last, where, room);
   }
 }
 
@@ -99,9 +101,7 @@ function checkSlant(set: StripSetRecord, where: string, room: Workroom): void {
 
 function takeStrip(
   strip: StripSetRecord["strips"][number],
-  letter: string | null,
-  length: number,
-  count: number,
+  { letter, length, count }: { letter: string | null; length: number; count: number },
   where: string,
   room: Workroom,
 ): void {

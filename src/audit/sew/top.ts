@@ -1,3 +1,6 @@
+import type { BorderName } from "../../diagnostics/purposes.ts";
+import type { BorderRound } from "../../making/types.ts";
+import type { TopBorder } from "../../quilt/types.ts";
 import { said } from "./compare.ts";
 import { lengthOf } from "./designed.ts";
 import type { Workroom } from "./types.ts";
@@ -48,6 +51,42 @@ export function checkDiagonal(room: Workroom): void {
   });
 }
 
+/** Sews the strips of a border on in order; the size of the top once they are on. */
+function sewOn(
+  { kind, strips, before, extra, pieced, fit }: BorderRound,
+  designed: TopBorder | undefined,
+  where: BorderName,
+  { seam, mark, faults }: Workroom,
+): { across: number; down: number } {
+  const size = { across: before.across, down: before.down };
+  // A fitted border is cut in one width all round, on a mark of the ruler, and trimmed when it is on.
+  const oneWidth =
+    designed === undefined || !fit
+      ? null
+      : Math.ceil((Math.max(lengthOf(designed.side), lengthOf(designed.end)) + 2 * seam - NEAR_TOP) / mark) *
+          mark -
+        2 * seam;
+  for (const { sides, sewn, cut, width, cornerstones } of strips) {
+    const upright = sides[0] === "left";
+    const wide =
+      oneWidth ??
+      (designed === undefined ? width - 2 * seam : lengthOf(upright ? designed.side : designed.end));
+    if (!near(width, wide + 2 * seam))
+      faults.push(`${where}: strips are told ${said(width)} wide, and are ${said(wide + 2 * seam)}`);
+    const edge =
+      kind === "mitred" ? (upright ? before.down : before.across) : upright ? size.down : size.across;
+    const ends = strips.find(({ sides: [one] }) => one !== sides[0])?.width ?? 0;
+    const long = cornerstones ? sewn + 2 * (ends - 2 * seam) : sewn;
+    if (!near(long, edge))
+      faults.push(`${where}: a strip of ${said(long)} is sewn to an edge of ${said(edge)}`);
+    if (!pieced && cut < sewn + extra - NEAR_TOP)
+      faults.push(`${where}: a strip is cut ${said(cut)} long, shorter than ${said(sewn + extra)}`);
+    if (upright) size.across += 2 * wide;
+    else size.down += 2 * wide;
+  }
+  return size;
+}
+
 /** Borders, each sewn on in order. */
 export function checkBorders(room: Workroom): void {
   const { making, top, seam, faults } = room;
@@ -55,41 +94,14 @@ export function checkBorders(room: Workroom): void {
   let down = lengthOf(top.centre.down) + 2 * seam;
   if (making.borders.length !== top.borders.length)
     faults.push(`${top.borders.length} borders are designed, and ${making.borders.length} told`);
-  making.borders.forEach(({ name, kind, strips, before, after, extra, pieced, fit }, index) => {
-    const designed = top.borders[index];
+  making.borders.forEach((round, index) => {
+    const { name, before, after, fit } = round;
     const where = name === "" ? `border ${index + 1}` : name;
     if (!near(before.across, across) || !near(before.down, down))
       faults.push(
         `${where}: it is sewn to a top of ${said(before.across)} x ${said(before.down)}, which is ${said(across)} x ${said(down)}`,
       );
-    const size = { across: before.across, down: before.down };
-    // A fitted border is cut in one width all round, on a mark of the ruler, and trimmed when it is on.
-    const oneWidth =
-      designed === undefined || !fit
-        ? null
-        : Math.ceil(
-            (Math.max(lengthOf(designed.side), lengthOf(designed.end)) + 2 * seam - NEAR_TOP) / room.mark,
-          ) *
-            room.mark -
-          2 * seam;
-    for (const { sides, sewn, cut, width, cornerstones } of strips) {
-      const upright = sides[0] === "left";
-      const wide =
-        oneWidth ??
-        (designed === undefined ? width - 2 * seam : lengthOf(upright ? designed.side : designed.end));
-      if (!near(width, wide + 2 * seam))
-        faults.push(`${where}: strips are told ${said(width)} wide, and are ${said(wide + 2 * seam)}`);
-      const edge =
-        kind === "mitred" ? (upright ? before.down : before.across) : upright ? size.down : size.across;
-      const ends = strips.find(({ sides: [one] }) => one !== sides[0])?.width ?? 0;
-      const long = cornerstones ? sewn + 2 * (ends - 2 * seam) : sewn;
-      if (!near(long, edge))
-        faults.push(`${where}: a strip of ${said(long)} is sewn to an edge of ${said(edge)}`);
-      if (!pieced && cut < sewn + extra - NEAR_TOP)
-        faults.push(`${where}: a strip is cut ${said(cut)} long, shorter than ${said(sewn + extra)}`);
-      if (upright) size.across += 2 * wide;
-      else size.down += 2 * wide;
-    }
+    const size = sewOn(round, top.borders[index], where, room);
     if (fit && size.across > after.across - NEAR_TOP) size.across = after.across;
     if (fit && size.down > after.down - NEAR_TOP) size.down = after.down;
     if (!near(size.across, after.across) || !near(size.down, after.down))

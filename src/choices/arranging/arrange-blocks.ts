@@ -149,15 +149,15 @@ function tries(spec: QuiltSpec, seed: number, wanted: Wanted, all: readonly Moti
  * The arrangements of the blocks of a quilt and of their motifs, each planned: as the file has it; blocks all one way
  * in the four ways, left and right by turns, about the centre, in mirrored pairs, and by chance; motifs likewise, in
  * facing pairs, back to back and running round. What looks the same is planned and shown once.
- * @param wanted keys of those wanted besides the file's own; turnings of blocks and of motifs are put together when
- *   both are asked for
+ * @param asked.seed what the turnings by chance come from
+ * @param asked.blocks, asked.motifs keys of those wanted besides the file's own; null for all. Turnings of blocks and of
+ *   motifs are put together when both are asked for
  */
 export async function arrangeBlocks(
   spec: Spec,
-  seed: number,
+  { seed, ...wanted }: Wanted & { seed: number },
   options: PlanOptions,
   solve: Solve,
-  wanted: Wanted = { blocks: null, motifs: null },
   told: Told = () => {},
 ): Promise<Outcome<Arrangements>> {
   if (spec.kind === "cut-list") return { value: null, diagnostics: [nothingToTurn()] };

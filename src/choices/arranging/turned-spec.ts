@@ -7,6 +7,7 @@ import {
   layOutQuilt,
   type TurnedBlock,
 } from "../../quilt/index.ts";
+import { asQuarterTurn } from "../../quilt/turning/whole-turns.ts";
 import type { DrawnCell, DrawnRow, FractionTicks, QuarterTurn, QuiltSpec } from "../../spec/index.ts";
 import { mirrorTurns, type Turning } from "./turnings.ts";
 
@@ -29,7 +30,7 @@ export function turnBlocks(
       const x = c + (across - row.cells.length) / 2 - (across - 1) / 2;
       const y = r - (rows.length - 1) / 2;
       const wanted = turn({ row: r, column: c, x, y, mirror: mirrorOf(cell) });
-      return { ...cell, turn: (wanted % least) as QuarterTurn };
+      return { ...cell, turn: asQuarterTurn(wanted % least) };
     }),
   }));
   return { ...spec, setting: { ...spec.setting, rows: turned, fill: null } };
@@ -52,7 +53,7 @@ export function unseenTurns(spec: QuiltSpec): QuiltSpec[] {
       cells: row.cells.map((cell, c) => {
         const least = alike.get(cell.code) ?? 360;
         const turn = (cell.turn % least) + (least <= by && second(r, c) ? by : 0);
-        return { ...cell, turn: turn as QuarterTurn };
+        return { ...cell, turn: asQuarterTurn(turn) };
       }),
     }));
     return { ...spec, setting: { ...spec.setting, rows: turned, fill: null } };

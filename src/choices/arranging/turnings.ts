@@ -2,6 +2,7 @@ import { arrangementUnknown } from "../../diagnostics/choices.ts";
 import type { Diagnostic, Outcome } from "../../diagnostics/types.ts";
 import type { Patch, QuiltTop } from "../../quilt/index.ts";
 import { exactToNumber } from "../../quilt/index.ts";
+import { asQuarterTurn } from "../../quilt/turning/whole-turns.ts";
 import type { QuarterTurn } from "../../spec/index.ts";
 
 /** Where a block stands. */
@@ -60,7 +61,7 @@ export function aboutCentre({ x, y }: Pick<Stand, "x" | "y">): QuarterTurn {
 }
 
 /** A turn in degrees, from 0 up to a whole turn. */
-export const modulo = (turn: number): QuarterTurn => (((turn % 360) + 360) % 360) as QuarterTurn;
+export const modulo = (turn: number): QuarterTurn => asQuarterTurn(turn);
 
 /** Side by side, the right one the mirror image of the left; where there is none, turned to face one another. */
 function inPairs({ column, mirror }: Stand): QuarterTurn {

@@ -52,40 +52,15 @@ export async function planClass(
   options: PlanOptions,
   solve: Solve,
 ): Promise<Outcome<ClassPlanned>> {
-  const diagnostics: Diagnostic[] = [];
-  const sized = asked.map(({ kits, size, colourway }) => {
-    const way = spec.class.colourways.find(({ name }) => name === colourway);
-    const own = way === undefined ? spec : inColourway(spec, way);
-    const fit = size === null ? own : settled(own, size, diagnostics)?.spec;
-    return { kits, colourway, heading: size?.asked ?? "", spec: fit };
-  });
-  if (diagnostics.some(({ severity }) => severity === "error")) return { value: null, diagnostics };
-  const first = sized.map((one) => {
-    const onBolts = onBoltsOf(options, one.spec ?? spec) as QuiltSpec;
-    const listed = listAll(onBolts);
-    diagnostics.push(...listed.diagnostics.filter(({ code }) => !TOLD_OF_ONE.has(code)));
-    return { ...one, spec: onBolts, listed: listed.value };
-  });
-  if (first.some(({ listed }) => listed === null)) return { value: null, diagnostics: toldOnce(diagnostics) };
-  const fabrics = first[0]?.spec.fabrics ?? [];
-  const known = letterClass(
-    first.map(({ kits, listed }) => ({ kits, cutLists: listed?.cutLists ?? [] })),
-    fabrics,
-    usableWidth,
-  );
-  const sorts = first.map(({ kits, heading, colourway, spec: own }, i): SortOfKit => {
-    const listed = listAll(own, known[i] ?? null).value;
-    if (listed === null || listed.top === null) throw new Error("a kit that was listed is not listed again");
-    const { across, down } = listed.top;
-    const finished = saySize(exactToNumber(across), exactToNumber(down), own);
-    return { sort: { kits, heading, finished, colourway }, spec: own, listed };
-  });
+  const { value: sorts, diagnostics } = sortsOfKits(spec, asked, options);
+  if (sorts === null) return { value: null, diagnostics };
+  const fabrics = sorts[0]?.spec.fabrics ?? [];
   const used = fabrics.filter(({ name }) => sorts.some(({ listed }) => listOf(listed, name) !== null));
   const each = used.map(({ name }): KitList[] =>
     sorts.map(({ sort, listed }) => ({ kits: sort.kits, cutList: listOf(listed, name) })),
   );
-  const cutLists = each.map((lists, i) => {
-    const [way] = waysForClass(lists, usableWidth(used[i]!), spec).ways;
+  const cutLists = used.map((fabric, i) => {
+    const [way] = waysForClass(each[i] ?? [], usableWidth(fabric), spec).ways;
     if (way === undefined) throw new Error("a fabric of the class that nobody cuts");
     return way.cutList;
   });
@@ -106,6 +81,42 @@ export async function planClass(
   const batch: Plan = { ...planned.value, sorts: sorts.map(({ sort }) => sort) };
   assertSound(batch);
   return { value: { batch, sorts }, diagnostics: planned.diagnostics };
+}
+
+/** Every sort of kit laid out in its size and colourway and listed, bags of pieces cut alike under one letter. */
+function sortsOfKits(
+  spec: QuiltSpec,
+  asked: readonly KitsAsked[],
+  options: PlanOptions,
+): Outcome<SortOfKit[]> {
+  const diagnostics: Diagnostic[] = [];
+  const sized = asked.map(({ kits, size, colourway }) => {
+    const way = spec.class.colourways.find(({ name }) => name === colourway);
+    const own = way === undefined ? spec : inColourway(spec, way);
+    const fit = size === null ? own : settled(own, size, diagnostics)?.spec;
+    return { kits, colourway, heading: size?.asked ?? "", spec: fit };
+  });
+  if (diagnostics.some(({ severity }) => severity === "error")) return { value: null, diagnostics };
+  const first = sized.map((one) => {
+    const onBolts = onBoltsOf(options, one.spec ?? spec);
+    const listed = listAll(onBolts);
+    diagnostics.push(...listed.diagnostics.filter(({ code }) => !TOLD_OF_ONE.has(code)));
+    return { ...one, spec: onBolts, listed: listed.value };
+  });
+  if (first.some(({ listed }) => listed === null)) return { value: null, diagnostics: toldOnce(diagnostics) };
+  const known = letterClass(
+    first.map(({ kits, listed }) => ({ kits, cutLists: listed?.cutLists ?? [] })),
+    first[0]?.spec.fabrics ?? [],
+    usableWidth,
+  );
+  const value = first.map(({ kits, heading, colourway, spec: own }, i): SortOfKit => {
+    const listed = listAll(own, known[i] ?? null).value;
+    if (listed === null || listed.top === null) throw new Error("a kit that was listed is not listed again");
+    const { across, down } = listed.top;
+    const finished = saySize(exactToNumber(across), exactToNumber(down), own);
+    return { sort: { kits, heading, finished, colourway }, spec: own, listed };
+  });
+  return { value, diagnostics };
 }
 
 const listOf = ({ cutLists }: Listed, name: string) =>

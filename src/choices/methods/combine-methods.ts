@@ -81,7 +81,7 @@ interface ClothOf {
 }
 
 const NO_CLOTH: ClothOf = { area: 0, count: 0, tallest: 0 };
-const NO_PART = { fabric: null, base: NO_CLOTH };
+const NO_PART: Part = { name: "", fabric: null, base: NO_CLOTH, choices: [], tallest: 0, fixed: false };
 
 /**
  * Halves and quarters that one kind of unit leaves over may serve another, so that the squares of two kinds together
@@ -122,99 +122,136 @@ function leastCutting(used: Ticks, count: number, tallest: Ticks, { strip, subcu
   return Math.max(0, count - 1) * subcut + strips * (strip - subcut);
 }
 
+/** A part of the sum: one fabric, and the kinds of unit whose ways it depends on. */
+interface Part {
+  name: string;
+  /** Null where its cloth is not bought off a bolt alone, so that areas say nothing of the purchase. */
+  fabric: FabricSpec | null;
+  /** Its cloth as the file has the units. */
+  base: ClothOf;
+  choices: number[];
+  /** The tallest piece that any way cuts of it. */
+  tallest: Ticks;
+  /** Cloth is to hand, or ready cut in the shop. */
+  fixed: boolean;
+}
+
+const listOf = (lists: readonly CutList[], name: string): CutList | undefined =>
+  lists.find(({ fabric }) => fabric.name === name);
+
+function partsOf({ filed }: Rows, choices: readonly Choice[]): Part[] {
+  const everyMade = [filed, ...choices.flatMap(({ ways: own }) => own.map(({ made }) => made))];
+  return filed.fabrics.map((planned): Part => {
+    const { name } = planned;
+    const fixed = hasFixedCloth(planned);
+    const list = listOf(filed.lists, name);
+    const own = [...choices.keys()].filter((i) =>
+      filed.work.units
+        .filter(isOf(choices[i]?.unit ?? ""))
+        .some(({ fabrics }) => Object.values(fabrics).includes(name)),
+    );
+    const tallest = Math.max(...everyMade.map(({ lists }) => clothOf(listOf(lists, name)).tallest));
+    const fabric = list === undefined || fixed ? null : list.fabric;
+    return { name, fabric, base: clothOf(list), choices: own, tallest, fixed };
+  });
+}
+
+/** What a purchase is worth: money where the file has prices, else area. */
+const worthIn =
+  ({ filed }: Rows) =>
+  (fabric: FabricSpec, used: number): number => {
+    const { length, cost } = purchaseFor(fabric, used);
+    return filed.figures.cost !== null ? (cost ?? 0) : fabric.width * length;
+  };
+
+/** Cloth of a part that a way takes beyond the file's: areas and counts of kinds of unit add up. */
+function moreOf({ name, base }: Part, way: Way | undefined): Pick<ClothOf, "area" | "count"> {
+  const cloth = way === undefined ? NO_CLOTH : clothOf(listOf(way.made.lists, name));
+  return { area: cloth.area - base.area, count: cloth.count - base.count };
+}
+
+/** The least a fabric can come to with a combination: area over width, and one cut for every piece. */
+function leastOfPart(part: Part, rows: Rows, choices: readonly Choice[], combination: Combination): Worth {
+  const { fabric, base, choices: own, tallest } = part;
+  if (fabric === null) return [0, 0];
+  let { area, count } = base;
+  for (const choice of own) {
+    const more = moreOf(part, choices[choice]?.ways[combination[choice] ?? 0]);
+    area += more.area;
+    count += more.count;
+  }
+  const used = Math.ceil(area / usableWidth(fabric));
+  return [worthIn(rows)(fabric, used), leastCutting(used, count, tallest, rows.minutes)];
+}
+
+/** The least a fabric can come to with any combination: the smallest way of every kind of unit. */
+function floorOfPart(part: Part, rows: Rows, choices: readonly Choice[]): number {
+  const { fabric, base, choices: own } = part;
+  if (fabric === null) return 0;
+  const area = own.reduce((sum, choice) => {
+    const each = (choices[choice]?.ways ?? []).map((way) => moreOf(part, way).area);
+    return sum + Math.min(...each);
+  }, base.area);
+  return worthIn(rows)(fabric, Math.ceil(area / usableWidth(fabric)));
+}
+
+/** What a planned fabric comes to, and the least that is proved of it. */
+function partWorth(plan: FabricPlan, fabric: FabricSpec, fixed: boolean, rows: Rows): PartWorth {
+  const { strips, subcuts } = cuttingOf(plan);
+  const time = timeOf({ ...addSewing([]), strips, subcuts }, rows.minutes);
+  const length = plan.purchase?.length ?? 0;
+  const priced = rows.filed.figures.cost !== null;
+  const bought = priced ? (plan.purchase?.cost ?? 0) : plan.width * length;
+  const least = plan.bound.purchaseProven
+    ? bought
+    : Math.min(bought, worthIn(rows)(fabric, plan.bound.least));
+  return { worth: [bought, time], least: [fixed ? 0 : least, time] };
+}
+
+/** Plans the fabrics of some parts with a combination, wholly or for the purchase only; null for what cannot be cut. */
+async function lookInto(
+  open: readonly (Part | undefined)[],
+  rows: Rows,
+  choices: readonly Choice[],
+  combination: Combination,
+  depth: "whole" | "purchase",
+): Promise<(PartWorth | null)[]> {
+  const { value } = listQuiltCuts(rows.spec, workOf(rows, choices, combination));
+  if (value === null) return open.map(() => null);
+  const lists = open.map((part) => listOf(value.cutLists, part?.name ?? ""));
+  const plan = depth === "whole" ? rows.ways.planFabrics : rows.ways.buyFabrics;
+  const { fabrics } = await plan(lists.filter((list) => list !== undefined));
+  if (fabrics === null) return open.map(() => null);
+  return lists.map((list, i): PartWorth | null => {
+    const own = fabrics.find(({ name }) => name === list?.fabric.name);
+    if (list === undefined || own === undefined) return null;
+    return partWorth(own, list.fabric, open[i]?.fixed === true, rows);
+  });
+}
+
 /** The best of all combinations of the methods, by what is bought and then by time. */
 export async function combineMethods(
   rows: Rows,
   told: (looked: number, most: number) => void,
 ): Promise<BestCombination> {
-  const { spec, filed, minutes, ways } = rows;
+  const { ways } = rows;
   const choices = choicesOf(rows);
-  const priced = filed.figures.cost !== null;
-  const names = filed.fabrics.map(({ name }) => name);
-  const listOf = (lists: readonly CutList[], name: string) =>
-    lists.find(({ fabric }) => fabric.name === name);
-  const parts = names.map((name) =>
-    [...choices.keys()].filter((i) =>
-      filed.work.units
-        .filter(isOf(choices[i]?.unit ?? ""))
-        .some(({ fabrics }) => Object.values(fabrics).includes(name)),
-    ),
-  );
-  const fixed = new Set(filed.fabrics.filter(hasFixedCloth).map(({ name }) => name));
-  const worthOf = (fabric: FabricSpec, used: number): number => {
-    const { length, cost } = purchaseFor(fabric, used);
-    return priced ? (cost ?? 0) : fabric.width * length;
-  };
-  const parted = names.map((name) => {
-    const list = listOf(filed.lists, name);
-    return { fabric: list === undefined || fixed.has(name) ? null : list.fabric, base: clothOf(list) };
-  });
-  /** Cloth of a part that a way takes beyond the file's: areas and counts of kinds of unit add up. */
-  const moreOf = (part: number, choice: number, way: number): Pick<ClothOf, "area" | "count"> => {
-    const own = choices[choice]?.ways[way];
-    const cloth = own === undefined ? NO_CLOTH : clothOf(listOf(own.made.lists, names[part] ?? ""));
-    const { base } = parted[part] ?? NO_PART;
-    return { area: cloth.area - base.area, count: cloth.count - base.count };
-  };
-  const everyMade = [filed, ...choices.flatMap(({ ways: own }) => own.map(({ made }) => made))];
-  const tallest = names.map((name) =>
-    Math.max(...everyMade.map(({ lists }) => clothOf(listOf(lists, name)).tallest)),
-  );
+  const parts = partsOf(rows, choices);
+  const partOf = (index: number): Part => parts[index] ?? NO_PART;
   const found = await bestCombination(
     {
       ways: choices.map(({ unit, ways: own }) =>
         own.map((way): Worth => [0, sewingMinutes(rows, unit, way)]),
       ),
-      parts,
+      parts: parts.map((part) => part.choices),
       most: MOST_PLANS,
-      leastOf(part, combination) {
-        const { fabric, base: own } = parted[part] ?? NO_PART;
-        if (fabric === null) return [0, 0];
-        let { area, count } = own;
-        for (const choice of parts[part] ?? []) {
-          const more = moreOf(part, choice, combination[choice] ?? 0);
-          area += more.area;
-          count += more.count;
-        }
-        const used = Math.ceil(area / usableWidth(fabric));
-        return [worthOf(fabric, used), leastCutting(used, count, tallest[part] ?? 0, minutes)];
-      },
-      floorOf(part) {
-        const { fabric, base: own } = parted[part] ?? NO_PART;
-        if (fabric === null) return 0;
-        const area = (parts[part] ?? []).reduce((sum, choice) => {
-          const each = (choices[choice]?.ways ?? []).map((_, way) => moreOf(part, choice, way).area);
-          return sum + Math.min(...each);
-        }, own.area);
-        return worthOf(fabric, Math.ceil(area / usableWidth(fabric)));
-      },
-      async lookInto(open, combination, depth) {
-        const { value } = listQuiltCuts(spec, workOf(rows, choices, combination));
-        if (value === null) return open.map(() => null);
-        const lists = open.map((part) => listOf(value.cutLists, names[part] ?? ""));
-        const plan = depth === "whole" ? ways.planFabrics : ways.buyFabrics;
-        const planned = await plan(lists.filter((list) => list !== undefined));
-        const { fabrics } = planned;
-        if (fabrics === null) return open.map(() => null);
-        return lists.map((list): PartWorth | null => {
-          const own = fabrics.find(({ name }) => name === list?.fabric.name);
-          return list === undefined || own === undefined ? null : partWorth(own, list.fabric);
-        });
-      },
+      leastOf: (part, combination) => leastOfPart(partOf(part), rows, choices, combination),
+      floorOf: (part) => floorOfPart(partOf(part), rows, choices),
+      lookInto: (open, combination, depth) => lookInto(open.map(partOf), rows, choices, combination, depth),
       told: (looked) => told(Math.min(looked, MOST_PLANS), MOST_PLANS),
     },
     choices.map(({ filed: own }) => own),
   );
-
-  function partWorth(plan: FabricPlan, fabric: FabricSpec): PartWorth {
-    const { strips, subcuts } = cuttingOf(plan);
-    const time = timeOf({ ...addSewing([]), strips, subcuts }, minutes);
-    const length = plan.purchase?.length ?? 0;
-    const bought = priced ? (plan.purchase?.cost ?? 0) : plan.width * length;
-    const least = plan.bound.purchaseProven ? bought : Math.min(bought, worthOf(fabric, plan.bound.least));
-    return { worth: [bought, time], least: [fixed.has(plan.name) ? 0 : least, time] };
-  }
-
   const taken = found.combination ?? [];
   const chosen: Methods = Object.fromEntries(
     choices.flatMap(({ unit, ways: own, filed: filedWay }, i) => {

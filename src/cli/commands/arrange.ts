@@ -1,12 +1,17 @@
-import { resolve } from "node:path";
+import type { Arrangements, Wanted } from "../../choices/arranging/arrange-blocks.ts";
+import type { Outcome } from "../../diagnostics/types.ts";
+import type { Spec } from "../../spec/index.ts";
 import type { Words } from "../../words/index.ts";
 import { defineCommand, EXIT } from "../command.ts";
 import { readInput } from "../files/read.ts";
+import type { Files } from "../files/write.ts";
+import type { Io } from "../io.ts";
 import type { Option, Read } from "../option.ts";
 import { inWords, takes } from "../option.ts";
 import { json, out, replace } from "../options.ts";
 import { optionsOf, poolOf } from "../planning.ts";
 import { failWith, report } from "../report.ts";
+import { writeInto } from "../results/write-into.ts";
 import { startProgress } from "../threads/progress.ts";
 
 const seed = (words: Words): Option<number> => ({
@@ -63,60 +68,70 @@ export const arrange = (words: Words) =>
     }),
     examples: words.commandLine.arrange.examples,
     async run([file = ""], values, io) {
-      const front = await import("../../index.ts");
-      const { arrangeBlocks, arrangementPictures, arrangementsJson, arrangementsTable, readSpecFile } = front;
-      const { motifTurnings, readArrangements, turnings } = front;
-      const { arrange: names } = words;
-      const keys = read(values.only, byName(turnings(0), names.blockTurnings), readArrangements);
-      const ofMotifs = read(values.motifs, byName(motifTurnings(0), names.motifTurnings), readArrangements);
-      const misread = [keys, ofMotifs].flatMap((found) => (found?.value === null ? found.diagnostics : []));
-      if (misread.length > 0) {
-        report(misread, undefined, io);
+      const asked = await turningsAsked(values, words);
+      if (asked.value === null) {
+        report(asked.diagnostics, undefined, io);
         return EXIT.usage;
       }
       const input = await readInput(file, io);
       if (input.value === null) return failWith(input.diagnostics, undefined, values.json, io);
       const { text, name } = input.value;
+      const { arrangementsJson, arrangementsTable, readSpecFile } = await import("../../index.ts");
       const spec = readSpecFile(text, name, null, io.words.language);
       if (spec.value === null) return failWith(spec.diagnostics, text, values.json, io);
-      const planning = { style: null, prefer: null, thorough: false, budget: null, json: values.json };
-      const options = await optionsOf(planning, io);
-      const progress = startProgress(io);
-      const { solve } = await poolOf({ ...io, showsProgress: false }, options);
-      const wanted = { blocks: keys?.value ?? null, motifs: ofMotifs?.value ?? null };
-      const chosen = wanted.blocks !== null || wanted.motifs !== null;
-      const told = (done: number, of: number) =>
-        progress.show(io.words.commandLine.arrange.planningEachArrangementOf(done, of));
-      const found = await arrangeBlocks(spec.value, values.seed, options, solve, wanted, told);
-      progress.clear();
+      const found = await arranged(spec.value, { ...asked.value, seed: values.seed }, io);
       if (found.value === null) return failWith(found.diagnostics, text, values.json, io);
       report(spec.diagnostics, text, io);
+      const chosen = asked.value.blocks !== null || asked.value.motifs !== null;
       if (values.json) io.out(arrangementsJson(found.value, spec.value.ruler, spec.diagnostics, io.words));
       else io.out(arrangementsTable(found.value, chosen, io.words));
       if (values.json && values.out === null) return EXIT.done;
 
-      const [{ drawArrangements }, { usualFolder }, { writeFiles }] = await Promise.all([
-        front.loadArrangementDrawing(),
-        import("../files/file-names.ts"),
-        import("../files/write.ts"),
-      ]);
-      const pictures = arrangementPictures(found.value, io.words);
-      const drawing = drawArrangements(found.value.name, pictures, spec.value.fabrics, words);
-      const named = values.out ?? usualFolder(found.value.name);
-      const folder = resolve(io.folder, named);
-      const inputs = file === "-" ? [] : [resolve(io.folder, file)];
-      const files = { "arrangements.svg": drawing };
-      const written = await writeFiles({
-        folder,
-        named,
-        by: "arrange",
-        files,
-        inputs,
-        replace: values.replace,
-      });
+      const files = await drawn(found.value, spec.value, words, io);
+      const folder = { out: values.out, name: found.value.name, replace: values.replace };
+      const written = await writeInto(folder, { by: "arrange", files, read: [file] }, io);
       if (written.value === null) return failWith(written.diagnostics, undefined, values.json, io);
       report(written.diagnostics, undefined, io);
-      io.talk(io.words.commandLine.arrange.arrangementsSvgWrittenInto(named));
+      io.talk(io.words.commandLine.arrange.arrangementsSvgWrittenInto(written.value.named));
       return EXIT.done;
     },
   });
+
+/** The turnings that were typed, by key or by name; null for all. */
+async function turningsAsked(
+  typed: { only: string | null; motifs: string | null },
+  { arrange: names }: Words,
+): Promise<Outcome<Wanted>> {
+  const { motifTurnings, readArrangements, turnings } = await import("../../index.ts");
+  const blocks = read(typed.only, byName(turnings(0), names.blockTurnings), readArrangements);
+  const motifs = read(typed.motifs, byName(motifTurnings(0), names.motifTurnings), readArrangements);
+  const diagnostics = [blocks, motifs].flatMap((found) => (found?.value === null ? found.diagnostics : []));
+  const value = { blocks: blocks?.value ?? null, motifs: motifs?.value ?? null };
+  return { value: diagnostics.length > 0 ? null : value, diagnostics };
+}
+
+/** Plans every arrangement, with progress on the terminal. */
+async function arranged(
+  spec: Spec,
+  asked: Wanted & { seed: number },
+  io: Io,
+): Promise<Outcome<Arrangements>> {
+  const { arrangeBlocks } = await import("../../index.ts");
+  const planning = { style: null, prefer: null, thorough: false, budget: null, json: false };
+  const options = await optionsOf(planning, io);
+  const progress = startProgress(io);
+  const { solve } = await poolOf({ ...io, showsProgress: false }, options);
+  const told = (done: number, of: number) =>
+    progress.show(io.words.commandLine.arrange.planningEachArrangementOf(done, of));
+  const found = await arrangeBlocks(spec, asked, options, solve, told);
+  progress.clear();
+  return found;
+}
+
+/** The arrangements as one drawing. */
+async function drawn(found: Arrangements, spec: Spec, words: Words, io: Io): Promise<Files> {
+  const { arrangementPictures, loadArrangementDrawing } = await import("../../index.ts");
+  const { drawArrangements } = await loadArrangementDrawing();
+  const pictures = arrangementPictures(found, io.words);
+  return { "arrangements.svg": drawArrangements(found.name, pictures, spec.fabrics, words) };
+}

@@ -6,7 +6,7 @@ import { readInput } from "../files/read.ts";
 import type { Io } from "../io.ts";
 import { inWords, takes, text, toggle } from "../option.ts";
 import { budget, json, prefer, ruler, style, thorough } from "../options.ts";
-import { optionsOf, type PlanningValues, planFile, poolOf, type Wanted } from "../planning.ts";
+import { type Beside, optionsOf, type PlanningValues, planFile, poolOf, type Wanted } from "../planning.ts";
 import { failWith, report } from "../report.ts";
 import { besideFiles, listsIn } from "../results/beside-files.ts";
 import { startProgress } from "../threads/progress.ts";
@@ -56,6 +56,24 @@ async function buySizes(
   return EXIT.done;
 }
 
+/** The option that a table for several sizes does not go with; null where there is none. */
+function besideSizes(
+  typed: Pick<Beside, "stash" | "fatQuarters" | "usable" | "ruler"> & {
+    kits: string | number | null;
+    bolt: string | null;
+  },
+): string | null {
+  const other = {
+    "--stash": typed.stash,
+    "--fat-quarters": typed.fatQuarters || null,
+    "--kits": typed.kits,
+    "--width": typed.usable,
+    "--bolt": typed.bolt,
+    "--ruler": typed.ruler,
+  };
+  return Object.entries(other).find(([, value]) => value !== null)?.[0] ?? null;
+}
+
 /** The JSON tells how narrow the fabric may be, and the list of kits names strips of the plan that is cut. */
 function wantedOf({ json: asJson, csv: asCsv }: { json: boolean; csv: boolean }, quilts: number): Wanted {
   if (asCsv) return "amounts";
@@ -87,17 +105,9 @@ export const buy = (words: Words) =>
     examples: words.commandLine.buy.examples,
     async run([file = ""], values, io) {
       if (values.sizes !== null) {
-        const { stash: drawer, fatQuarters: quarters, kits: many, usable: width, ruler: marks } = values;
-        const other = {
-          "--stash": drawer,
-          "--fat-quarters": quarters || null,
-          "--kits": many,
-          "--width": width,
-          "--bolt": values.bolt,
-        };
-        const beside = Object.entries({ ...other, "--ruler": marks }).find(([, value]) => value !== null);
-        if (beside === undefined) return buySizes(file, values.sizes, values, io);
-        io.talk(io.words.commandLine.buy.errorSizesDoesNot(beside[0]));
+        const unfit = besideSizes(values);
+        if (unfit === null) return buySizes(file, values.sizes, values, io);
+        io.talk(io.words.commandLine.buy.errorSizesDoesNot(unfit));
         return EXIT.usage;
       }
       const { kits, sorts } = kitsAsked(values.kits);

@@ -1,18 +1,25 @@
-import { resolve } from "node:path";
+import type { Comparison } from "../../choices/methods/comparison.ts";
+import type { Outcome } from "../../diagnostics/types.ts";
+import type { Spec } from "../../spec/index.ts";
 import type { Words } from "../../words/index.ts";
 
 import { defineCommand, EXIT } from "../command.ts";
 import { readInput } from "../files/read.ts";
+import type { Io } from "../io.ts";
 import type { Option, Read } from "../option.ts";
 import { inWords, takes } from "../option.ts";
 import * as usual from "../options.ts";
-import { optionsOf, poolOf } from "../planning.ts";
+import { optionsOf, type PlanningValues, poolOf } from "../planning.ts";
 import { failWith, report } from "../report.ts";
+import { writeInto } from "../results/write-into.ts";
 import { startProgress } from "../threads/progress.ts";
 
 const STEPS = ["strip", "subcut", "mark", "seam", "metre", "yard", "press", "trim"] as const;
 
 type Step = (typeof STEPS)[number];
+
+/** Minutes for steps, by name, as typed. */
+type TypedMinutes = Partial<Record<Step, number>>;
 
 const minutes = (words: Words): Option<Partial<Record<Step, number>>> => ({
   flags: takes("--minutes", words.commandLine.values.steps),
@@ -50,29 +57,14 @@ export const compare = (words: Words) =>
     async run([file = ""], values, io) {
       const input = await readInput(file, io);
       if (input.value === null) return failWith(input.diagnostics, undefined, values.json, io);
-      const {
-        compareMethods,
-        comparisonJson,
-        comparisonTable,
-        loadComparisonDrawing,
-        METRES_IN_A_YARD,
-        readSpecFile,
-        USUAL_MINUTES,
-      } = await import("../../index.ts");
+      const { comparisonJson, comparisonTable, loadComparisonDrawing, readSpecFile } = await import(
+        "../../index.ts"
+      );
       const { text, name } = input.value;
       const spec = readSpecFile(text, name, null, io.words.language);
       if (spec.value === null) return failWith(spec.diagnostics, text, values.json, io);
-      const { style, budget, json } = values;
-      const options = await optionsOf({ style, prefer: null, thorough: false, budget, json }, io);
-      const progress = startProgress(io);
-      const { solve } = await poolOf({ ...io, showsProgress: false }, options);
-      const own = spec.value.kind === "quilt" ? spec.value.minutes : USUAL_MINUTES;
-      const { yard, ...typed } = values.minutes;
-      const steps = { ...own, ...typed, ...(yard === undefined ? {} : { metre: yard / METRES_IN_A_YARD }) };
-      const found = await compareMethods(spec.value, options, steps, solve, (done, of) =>
-        progress.show(io.words.commandLine.compare.planningEachWayOf(done, of)),
-      );
-      progress.clear();
+      const { json } = values;
+      const found = await compared(spec.value, values, io);
       if (found.value === null) return failWith(found.diagnostics, text, json, io);
       const told = [...spec.diagnostics, ...found.diagnostics];
       report(told, text, io);
@@ -84,27 +76,33 @@ export const compare = (words: Words) =>
       );
       if (json && values.out === null) return EXIT.done;
 
-      const [{ drawComparison }, { usualFolder }, { writeFiles }] = await Promise.all([
-        loadComparisonDrawing(),
-        import("../files/file-names.ts"),
-        import("../files/write.ts"),
-      ]);
-      const drawing = drawComparison(found.value, ruler.unit === "in", io.words);
-      const named = values.out ?? usualFolder(found.value.name);
-      const folder = resolve(io.folder, named);
-      const inputs = file === "-" ? [] : [resolve(io.folder, file)];
-      const { replace } = values;
-      const written = await writeFiles({
-        folder,
-        named,
-        by: "compare",
-        files: { "compare.svg": drawing },
-        inputs,
-        replace,
-      });
+      const { drawComparison } = await loadComparisonDrawing();
+      const files = { "compare.svg": drawComparison(found.value, ruler.unit === "in", io.words) };
+      const folder = { out: values.out, name: found.value.name, replace: values.replace };
+      const written = await writeInto(folder, { by: "compare", files, read: [file] }, io);
       if (written.value === null) return failWith(written.diagnostics, undefined, json, io);
       report(written.diagnostics, undefined, io);
-      io.talk(io.words.commandLine.compare.compareSvgWrittenInto(named));
+      io.talk(io.words.commandLine.compare.compareSvgWrittenInto(written.value.named));
       return EXIT.done;
     },
   });
+
+/** Plans every way of making the units, with the minutes typed, and progress on the terminal. */
+async function compared(
+  spec: Spec,
+  { style, budget, minutes: typed }: Pick<PlanningValues, "style" | "budget"> & { minutes: TypedMinutes },
+  io: Io,
+): Promise<Outcome<Comparison>> {
+  const { compareMethods, METRES_IN_A_YARD, USUAL_MINUTES } = await import("../../index.ts");
+  const options = await optionsOf({ style, prefer: null, thorough: false, budget, json: false }, io);
+  const progress = startProgress(io);
+  const { solve } = await poolOf({ ...io, showsProgress: false }, options);
+  const own = spec.kind === "quilt" ? spec.minutes : USUAL_MINUTES;
+  const { yard, ...others } = typed;
+  const steps = { ...own, ...others, ...(yard === undefined ? {} : { metre: yard / METRES_IN_A_YARD }) };
+  const found = await compareMethods(spec, options, steps, solve, (done, of) =>
+    progress.show(io.words.commandLine.compare.planningEachWayOf(done, of)),
+  );
+  progress.clear();
+  return found;
+}

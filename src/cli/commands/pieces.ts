@@ -97,7 +97,8 @@ export const pieces = (words: Words) =>
       );
       const planning = { ...values, prefer: null, thorough: false, budget: null };
       const reworded = (diagnostic: Diagnostic) => onCommandLine(diagnostic, typed);
-      const made = await planText(file, io.words.commandLine.pieces.commandLine, planning, io, reworded);
+      const source = { text: file, name: io.words.commandLine.pieces.commandLine, reworded };
+      const made = await planText(source, planning, io);
       if ("code" in made) return made.code === EXIT.fileErrors ? EXIT.usage : made.code;
       const { buyList, cuttingSteps, planJson } = await import("../../index.ts");
       io.out(

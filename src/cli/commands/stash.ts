@@ -82,7 +82,8 @@ async function add(typed: readonly string[], file: string, values: Values, io: I
     return EXIT.usage;
   }
   const added = cloth.value;
-  const done = await changeStash(resolve(io.folder, file), file, values.unit ?? "in", true, (stash) => ({
+  const table = { path: resolve(io.folder, file), named: file, bare: values.unit ?? "in", mayMake: true };
+  const done = await changeStash(table, (stash) => ({
     value: { stash: addCloth(stash, added, spoken), told: added },
     diagnostics: [],
   }));
@@ -104,7 +105,8 @@ async function take(planFile: string, file: string, values: Values, io: Io): Pro
   const { value } = plan;
   const bare = values.unit ?? value.ruler.unit;
   const spoken = bare === "in" ? "in" : "cm";
-  const done = await changeStash(resolve(io.folder, file), file, bare, false, (stash) => {
+  const table = { path: resolve(io.folder, file), named: file, bare, mayMake: false };
+  const done = await changeStash(table, (stash) => {
     const taken = takePlan(stash, value, file, io.words.choices.drawer.leftFrom(value.name));
     if (taken.value === null) return { value: null, diagnostics: taken.diagnostics };
     const { used, kept } = taken.value;

@@ -29,15 +29,23 @@ export async function openStash(file: string, bare: LengthUnit, io: Io): Promise
   return { value: value === null ? null : { stash: value, text }, diagnostics };
 }
 
+/** A table of cloth to be changed. */
+export interface TableFile {
+  path: string;
+  /** As it was typed, for what is said of it. */
+  named: string;
+  /** The unit of numbers without one. */
+  bare: LengthUnit;
+  /** An empty table is begun where there is none yet. */
+  mayMake: boolean;
+}
+
 /**
  * Changes a table, whole or not at all, with no other run in between.
  * @param change is given an empty table where there is no file yet, when `mayMake` holds
  */
 export async function changeStash<T>(
-  path: string,
-  named: string,
-  bare: LengthUnit,
-  mayMake: boolean,
+  { path, named, bare, mayMake }: TableFile,
   change: (stash: Stash) => Outcome<{ stash: Stash; told: T }>,
   disk?: Disk,
 ): Promise<Outcome<T>> {

@@ -22,6 +22,13 @@ export interface Printing {
   markdown: boolean;
 }
 
+/** What was made besides the plan, to be printed with it. */
+export interface PrintedToo {
+  comparison?: Comparison | null;
+  pattern?: PatternSource | null;
+  books?: Readonly<Record<string, Book>>;
+}
+
 /** Further books as PDF, each under its name. */
 async function printedBooks(
   books: Readonly<Record<string, Book>>,
@@ -63,10 +70,8 @@ export async function printedFiles(
   plan: Plan,
   results: Files,
   asked: Printing,
-  comparison: Comparison | null,
-  pattern: PatternSource | null,
+  { comparison = null, pattern = null, books = {} }: PrintedToo,
   io: Io,
-  books: Readonly<Record<string, Book>> = {},
 ): Promise<Files> {
   const { pdf, paper, png, font, markdown } = asked;
   const files = {

@@ -50,9 +50,7 @@ interface Finding {
 async function look(
   disk: Disk,
   { folder, replace }: Result,
-  name: string,
-  made: string,
-  listed: string | null,
+  { name, made, listed }: { name: string; made: string; listed: string | null },
   inputs: ReadonlySet<string>,
 ): Promise<Finding> {
   const old = await fingerprintAt(disk, folder, name);
@@ -79,7 +77,7 @@ export async function whatToWrite(disk: Disk, result: Result): Promise<Intent> {
 
   for (const [name, sha256] of made) {
     const listed = manifest.get(name)?.sha256 ?? null;
-    const { old, why } = await look(disk, result, name, sha256, listed, inputs);
+    const { old, why } = await look(disk, result, { name, made: sha256, listed }, inputs);
     if (why !== null) intent.obstacles.push({ name, why });
     else if (old !== sha256) intent.steps.push({ name, old, bytes: files[name] ?? "", made: sha256 });
     // A file of hers that happens to be the same stays hers.
@@ -100,7 +98,7 @@ export async function whatToWrite(disk: Disk, result: Result): Promise<Intent> {
   const sha256 = fingerprint(bytes);
   // One that cannot be read is somebody else's file, or damaged, and is not written over unasked.
   const readable = found === null ? null : await fingerprintAt(disk, folder, MANIFEST_NAME);
-  const own = await look(disk, result, MANIFEST_NAME, sha256, readable, inputs);
+  const own = await look(disk, result, { name: MANIFEST_NAME, made: sha256, listed: readable }, inputs);
   if (own.why !== null) intent.obstacles.push({ name: MANIFEST_NAME, why: own.why });
   else if (own.old !== sha256) intent.steps.push({ name: MANIFEST_NAME, old: own.old, bytes });
   return intent;

@@ -32,7 +32,7 @@ import type { CutList, CutPiece } from "../types.ts";
 import { backingPanels, backingPiece, bindingLength, bindingPiece, waddingPiece } from "./quilt-finishing.ts";
 import { foundationPieces } from "./quilt-foundation.ts";
 import { stripPiece, trianglePieces } from "./quilt-strips.ts";
-import { listUnit, type OfFabric } from "./quilt-units.ts";
+import { type ListedUnit, listUnit, type OfFabric } from "./quilt-units.ts";
 
 /** What is cut for a quilt, and what is known of how its units are made from it. */
 export interface QuiltCuts {
@@ -58,28 +58,59 @@ export function listQuiltCuts(
 ): Outcome<QuiltCuts> {
   const diagnostics: Diagnostic[] = [];
   const fabrics = new Map(spec.fabrics.map((fabric) => [fabric.name, fabric]));
-  const found: OfFabric[] = [];
-  const add = (fabric: FabricSpec | undefined, ...pieces: (CutPiece | null)[]): void => {
-    if (fabric === undefined) return;
-    for (const piece of pieces) if (piece !== null) found.push({ fabric: fabric.name, piece, marks: [] });
-  };
+  const units = listUnits(spec, work, fabrics, diagnostics);
+  const others = listBesideUnits(spec, work, fabrics, diagnostics);
+  const written = listCuts({ ...spec, kind: "cut-list" });
+  diagnostics.push(...written.diagnostics);
+  const asked = (written.value ?? []).flatMap((list) =>
+    list.pieces.map((piece): OfFabric => ({ fabric: list.fabric.name, piece: asOwn(piece), marks: [] })),
+  );
+  if (diagnostics.some((each) => each.severity === "error")) return { value: null, diagnostics };
+  const found = [...units.pieces, ...others, ...asked];
+  return { value: inBags(spec, { ...units, pieces: found }, fabrics, known), diagnostics };
+}
+
+/** The pieces of all units, with the marks by which their bags are found again, and how the units are made. */
+function listUnits(
+  spec: QuiltSpec,
+  work: QuiltWork,
+  fabrics: ReadonlyMap<string, FabricSpec>,
+  diagnostics: Diagnostic[],
+): ListedUnit {
+  const pieces: OfFabric[] = [];
   const made: Listed[] = [];
   let marked = 0;
   const next = (): number => {
     marked += 1;
     return marked;
   };
+  const listing = { fabrics, straightenSets: spec.straightenSets.off, next };
   for (const [order, demand] of work.units.entries()) {
-    const listed = listUnit(demand, order, fabrics, spec, next, diagnostics);
+    const listed = listUnit(demand, order, listing, diagnostics);
     made.push(...listed.made);
     for (const { fabric, piece, marks } of listed.pieces) {
       const cloth = fabrics.get(fabric);
       const where = { piece: demand.told, path: demand.path, at: demand.at };
       const cut = cloth === undefined ? null : settled(piece, cloth, where, spec, diagnostics);
-      if (cut !== null) found.push({ fabric, piece: cut, marks });
+      if (cut !== null) pieces.push({ fabric, piece: cut, marks });
     }
     noteUnitRounding(demand, spec, diagnostics);
   }
+  return { pieces, made };
+}
+
+/** Setting triangles, borders and long sashes, foundation, binding, backing and wadding. */
+function listBesideUnits(
+  spec: QuiltSpec,
+  work: QuiltWork,
+  fabrics: ReadonlyMap<string, FabricSpec>,
+  diagnostics: Diagnostic[],
+): OfFabric[] {
+  const found: OfFabric[] = [];
+  const add = (fabric: FabricSpec | undefined, ...pieces: (CutPiece | null)[]): void => {
+    if (fabric === undefined) return;
+    for (const piece of pieces) if (piece !== null) found.push({ fabric: fabric.name, piece, marks: [] });
+  };
   for (const triangle of work.triangles) {
     const fabric = fabrics.get(triangle.fabric);
     if (fabric !== undefined) add(fabric, ...trianglePieces(triangle, fabric));
@@ -103,10 +134,16 @@ export function listQuiltCuts(
   }
   warnOfMitres(spec, fabrics, diagnostics);
   addFinishing(spec, work, fabrics, add, diagnostics);
-  const written = listCuts({ ...spec, kind: "cut-list" });
-  diagnostics.push(...written.diagnostics);
-  for (const list of written.value ?? []) add(list.fabric, ...list.pieces.map(asOwn));
-  if (diagnostics.some((each) => each.severity === "error")) return { value: null, diagnostics };
+  return found;
+}
+
+/** Pieces cut alike gathered into lettered bags, by fabric, and the bags that the pieces of units end up in. */
+function inBags(
+  spec: QuiltSpec,
+  { pieces: found, made }: ListedUnit,
+  fabrics: ReadonlyMap<string, FabricSpec>,
+  known: ReadonlyMap<string, LettersOfFabric> | null,
+): QuiltCuts {
   const letters = new Map<number, string>();
   const halfTurned = new Set<number>();
   const templates = templatesByMark(made, fabrics);
@@ -127,7 +164,7 @@ export function listQuiltCuts(
     return { fabric, pieces: bags.map(({ piece }) => standingInStrips(piece, fabric.print, spec.ruler)) };
   });
   const cutLists = all.filter((list) => list.pieces.length > 0);
-  return { value: { cutLists, made, letters, halfTurned }, diagnostics };
+  return { cutLists, made, letters, halfTurned };
 }
 
 /** Templates as they lie on the bolt, by the mark of the pieces that are cut along them. */

@@ -34,7 +34,7 @@ export function coverSets(
     const counted = countSets(set, want.count, usable, cloths.straightenSets);
     if (counted === null) return null;
     const strips = set.strips.map((strip, i) => {
-      const made = stripsOf(set, strip, counted, want.count, cloths.usable(strip.role), next);
+      const made = stripsOf(set, strip, { ...counted, units: want.count }, cloths.usable(strip.role), next);
       pieces.push(...made);
       const markOf = (fullWidth: boolean): number | null =>
         made.find((piece) => piece.fullWidth === fullWidth)?.marks[0] ?? null;
@@ -65,8 +65,7 @@ function turnKeeping(strip: SetStrip, want: UnitWant, cloths: Cloths): Quarter |
 function stripsOf(
   set: StripSet,
   strip: SetStrip,
-  counted: NonNullable<ReturnType<typeof countSets>>,
-  units: number,
+  { units, ...counted }: NonNullable<ReturnType<typeof countSets>> & { units: number },
   usable: Ticks,
   next: NextMark,
 ): CoverPiece[] {

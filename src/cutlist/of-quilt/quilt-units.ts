@@ -5,7 +5,6 @@ import type { Ticks } from "../../length/types.ts";
 import { quartersToBolt, turnLaid } from "../../quilt/turning/turning.ts";
 import type { PatchShape, Recipe } from "../../quilt/units/types.ts";
 import type { SpotFacts, UnitDemand, UnitWant } from "../../quilt/work-types.ts";
-import type { QuiltSpec } from "../../spec/quilt-types.ts";
 import type { FabricSpec } from "../../spec/types.ts";
 import { usableWidth } from "../../stock/usable-width.ts";
 import type { Cloths, Cover, CoverPiece, NextMark } from "../cover.ts";
@@ -28,6 +27,14 @@ export interface ListedUnit {
   made: Listed[];
 }
 
+/** What the units of a quilt are listed with. */
+export interface Listing {
+  fabrics: ReadonlyMap<string, FabricSpec>;
+  /** Taken off the end of a strip set before its first segment. */
+  straightenSets: Ticks;
+  next: NextMark;
+}
+
 /**
  * The pieces for one kind of unit: the method wanted when it keeps every print's direction, else the least
  * cloth that can; said in a diagnostic.
@@ -35,12 +42,10 @@ export interface ListedUnit {
 export function listUnit(
   demand: UnitDemand,
   order: number,
-  fabrics: ReadonlyMap<string, FabricSpec>,
-  spec: QuiltSpec,
-  next: NextMark,
+  { fabrics, straightenSets, next }: Listing,
   diagnostics: Diagnostic[],
 ): ListedUnit {
-  const cloths = clothsOf(demand, fabrics, spec.straightenSets.off, true);
+  const cloths = clothsOf(demand, fabrics, straightenSets, true);
   const chosen = chooseRecipe(demand, cloths, fabrics, next, diagnostics);
   if (chosen === null) return { pieces: [], made: [] };
   const made = chosen.map(({ recipe, cover, wants }): Listed => {
@@ -52,7 +57,8 @@ export function listUnit(
     return gather(cover.pieces, demand, fabrics).flatMap(({ piece, parts }): OfFabric[] => {
       const fabric = fabrics.get(demand.fabrics[piece.role] ?? "");
       if (fabric === undefined) return [];
-      const cut = asCutPiece(piece, parts, recipe, demand, fabric, need);
+      const purpose = purposeOf(parts, recipe, demand);
+      const cut = asCutPiece(piece, purpose, recipe.trimTo, fabric, need);
       return [{ fabric: fabric.name, piece: cut, marks: piece.marks }];
     });
   });
@@ -230,9 +236,8 @@ function areasUsed(piece: CoverPiece, need: Need): { finished: number; raw: numb
 
 function asCutPiece(
   piece: CoverPiece,
-  parts: readonly string[],
-  recipe: Recipe,
-  demand: UnitDemand,
+  purpose: Purpose,
+  trimTo: Recipe["trimTo"],
   fabric: FabricSpec,
   need: Need,
 ): CutPiece {
@@ -248,7 +253,6 @@ function asCutPiece(
   const cut = size.across * size.along * piece.count;
   const used = areasUsed(piece, need);
   const corners = Math.max(0, cut - used.raw);
-  const { trimTo } = recipe;
   return {
     letter: "",
     label: "",
@@ -258,7 +262,7 @@ function asCutPiece(
     turnable: free && !long,
     cut: long ? "either" : "strips",
     join: "no",
-    uses: [{ purpose: purposeOf(parts, recipe, demand), count: piece.count }],
+    uses: [{ purpose, count: piece.count }],
     subcut: piece.subcut,
     // A plain square is halved either way; a rectangle halved the other way gives mirror images.
     diagonal: directional || size.across !== size.along ? told.diagonal : "any",

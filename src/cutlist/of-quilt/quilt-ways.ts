@@ -46,7 +46,11 @@ export function coverDemand(
   if (recipe.pieces.length > 0) {
     if (recipe.loose) {
       const roles = [...new Set(recipe.pieces.map((piece) => piece.role))];
-      parts.push(...roles.map((role) => coverLoose(recipe, role, demand.spots, wants, cloths, next)));
+      parts.push(
+        ...roles.map((role) => {
+          return coverLoose(recipe, { role, spots: demand.spots }, wants, cloths, next);
+        }),
+      );
     } else parts.push(coverBound(recipe, wants, cloths, next));
   }
   const covers = parts.filter((part) => part !== null);
@@ -100,8 +104,7 @@ function columnsOf(piece: RecipePiece, index: number, list: number, directional:
  */
 function coverLoose(
   recipe: Recipe,
-  role: string,
-  spots: readonly SpotFacts[],
+  { role, spots }: { role: string; spots: readonly SpotFacts[] },
   wants: readonly UnitWant[],
   cloths: Cloths,
   next: NextMark,

@@ -1,4 +1,5 @@
 import { quartersToBolt } from "../../quilt/turning/turning.ts";
+import { asEighth, asQuarter } from "../../quilt/turning/whole-turns.ts";
 import type { Eighth, Recipe } from "../../quilt/units/types.ts";
 import { type LooseBatch, sameness } from "../cover.ts";
 import type { Listed, RecordOf } from "./record-units.ts";
@@ -24,8 +25,6 @@ const CORNERS: Readonly<Partial<Record<Eighth, PatchPart>>> = {
 };
 const SIDES: Readonly<Partial<Record<Eighth, PatchPart>>> = { 0: "top", 2: "right", 4: "bottom", 6: "left" };
 
-const around = (value: number): Eighth => (((value % 8) + 8) % 8) as Eighth;
-
 /**
  * Which part of its piece a patch is, as the piece lies on the bolt.
  * @param pointing from the middle of the triangle's long side to its right angle, in the unit
@@ -40,9 +39,9 @@ function partOf(
 ): PatchPart {
   if (subcut === "template") return "template";
   if (subcut === "none" || pointing === null) return "whole";
-  const onBolt = around(pointing - print + boltUp);
+  const onBolt = asEighth(pointing - print + boltUp);
   // A quarter's long side is an edge of its square, opposite to where its right angle points.
-  if (subcut === "twice-diagonal") return SIDES[around(onBolt + 4)] ?? "whole";
+  if (subcut === "twice-diagonal") return SIDES[asEighth(onBolt + 4)] ?? "whole";
   return CORNERS[onBolt] ?? "whole";
 }
 
@@ -97,9 +96,12 @@ export function loosePatches(
       // A print that reads both ways may lie upside down: then the part is turned by half a turn more.
       const turnOf = (supply: Supply): PatchSource["turn"] =>
         minded
-          ? ((Math.floor(
-              around(supply.up + (facts.get(spot)?.facing ?? 0) - boltUp + (supply.halfTurned ? 4 : 0)) / 2,
-            ) % 4) as 0 | 1 | 2 | 3)
+          ? asQuarter(
+              Math.floor(
+                asEighth(supply.up + (facts.get(spot)?.facing ?? 0) - boltUp + (supply.halfTurned ? 4 : 0)) /
+                  2,
+              ),
+            )
           : null;
       sources.set(spot, take(supplies, likeness, want.count, turnOf));
     }

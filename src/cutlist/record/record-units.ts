@@ -1,4 +1,5 @@
 import type { Ticks } from "../../length/types.ts";
+import { asEighth } from "../../quilt/turning/whole-turns.ts";
 import type { Eighth, Recipe, RecipePiece, StripSet } from "../../quilt/units/types.ts";
 import type { UnitDemand, UnitWant } from "../../quilt/work-types.ts";
 import type { FabricSpec } from "../../spec/types.ts";
@@ -43,13 +44,11 @@ function directed(role: string, listed: Listed, of: RecordOf): "one-way" | "two-
   return kind === "none" ? null : kind;
 }
 
-const eighth = (value: number): Eighth => (((value % 8) + 8) % 8) as Eighth;
-
 /** Direction reflected in a diagonal, or in an upright line. */
 const MIRRORED = {
-  rising: (up: number): Eighth => eighth(2 - up),
-  falling: (up: number): Eighth => eighth(6 - up),
-  upright: (up: number): Eighth => eighth(-up),
+  rising: (up: number): Eighth => asEighth(2 - up),
+  falling: (up: number): Eighth => asEighth(6 - up),
+  upright: (up: number): Eighth => asEighth(-up),
 } as const;
 
 /**
@@ -80,7 +79,7 @@ function laidRecord(laid: LaidPiece, listed: Listed, of: RecordOf): LaidRecord {
   const onLarge = listed.recipe.steps.some(
     (step) => step.do === "small-on-large" && step.small === laid.piece,
   );
-  const up = laid.turn === null ? null : eighth(2 * laid.turn - (onLarge ? 2 * laid.list : 0));
+  const up = laid.turn === null ? null : asEighth(2 * laid.turn - (onLarge ? 2 * laid.list : 0));
   return {
     piece: laid.piece,
     list: laid.list,
@@ -108,7 +107,7 @@ function printsOf(
     if (piece === undefined || turn === null || kind === null) continue;
     for (const lie of piece.lies[list] ?? []) {
       if (lie.unit !== unit) continue;
-      const print = ((lie.print + 2 * turn) % sameness(kind)) as Eighth;
+      const print = asEighth((lie.print + 2 * turn) % sameness(kind));
       if (prints[piece.role] !== undefined && prints[piece.role] !== print) return null;
       prints[piece.role] = print;
     }
@@ -172,7 +171,7 @@ function stripSetRecord(batch: StripBatch, listed: Listed, of: RecordOf): StripS
         lastLetter: letterOf(last),
         beyond: full == null ? 0 : (batch.strips[i]?.beyond ?? 0),
         width,
-        up: turn == null ? null : eighth(2 * turn),
+        up: turn == null ? null : asEighth(2 * turn),
       };
     }),
     fullSets: counted.fullSets,

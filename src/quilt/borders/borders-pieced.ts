@@ -84,13 +84,19 @@ export function followIn({ prints }: BorderSpec): Pick<Lying, "follow"> {
   return prints === null ? {} : { follow: prints === "upright" ? "quilt" : "block" };
 }
 
+/** A border where it goes round what is inside it. */
+export interface BorderPlace {
+  border: BorderSpec;
+  /** From the inside out. */
+  index: number;
+  frame: Frame;
+}
+
 /** Stands blocks side by side along one side of the border, clockwise, their tops to the outside. */
 export function placePieced(
   builder: Builder,
   blocks: ReadonlyMap<string, LaidBlock | null>,
-  border: BorderSpec,
-  index: number,
-  frame: Frame,
+  { border, index, frame }: BorderPlace,
   piece: Piece,
 ): void {
   const upright = piece.name === "left" || piece.name === "right";
@@ -105,7 +111,7 @@ export function placePieced(
   const pieces = fillSide(row, exact);
   if (pieces === null) {
     const coping = copingFor(builder, blocks, border, frame);
-    reportMisfit(builder, border, row, exact, upright ? "sides" : "ends", coping);
+    reportMisfit(builder, border, row, { length: exact, pair: upright ? "sides" : "ends" }, coping);
     return;
   }
   const patches = pieces.reduce((sum, { block }) => sum + patchCount(block), builder.patches.length);
@@ -121,21 +127,14 @@ export function placePieced(
       ? point(piece.x, addExact(piece.y, along))
       : point(addExact(piece.x, along), piece.y);
     const lying = { turn: (turn + drawn.turn) % 360, placement: 0, tilted: false, ...followIn(border) };
-    placeBlock(
-      builder,
-      block,
-      drawn.colourway,
-      lying,
-      straightMove(block, lying.turn, corner, (p) => p),
-      {
-        place: "border",
-        border: index,
-        row: 0,
-        column: i,
-        label: { in: "border", border: border.name, block: block.spec.name },
-        plain: false,
-      },
-    );
+    const move = straightMove(block, lying.turn, corner, (p) => p);
+    placeBlock(builder, { block, colourway: drawn.colourway, plain: false }, lying, move, {
+      place: "border",
+      border: index,
+      row: 0,
+      column: i,
+      label: { in: "border", border: border.name, block: block.spec.name },
+    });
   });
 }
 
@@ -159,8 +158,7 @@ function reportMisfit(
   builder: Builder,
   border: BorderSpec,
   row: readonly RowBlock[],
-  length: Rational,
-  pair: BorderPair,
+  { length, pair }: { length: Rational; pair: BorderPair },
   coping: BorderWidths | null,
 ): void {
   const say = (value: Rational): SpokenLength => sayLength(value, builder.spec.ruler);

@@ -24,7 +24,7 @@ import type { Exact, TopBorder } from "../types.ts";
 import type { StripDemand } from "../work-types.ts";
 import type { BorderWidths } from "./borders-fit.ts";
 import { type Frame, mitred, type Piece, piecesOf, SIDE } from "./borders-frame.ts";
-import { followIn, placePieced } from "./borders-pieced.ts";
+import { type BorderPlace, followIn, placePieced } from "./borders-pieced.ts";
 
 /** How far borders reach out on each side altogether: where the centre begins. */
 export function borderOffsets(widths: readonly BorderWidths[]): {
@@ -49,7 +49,7 @@ export function placeBorders(
   return builder.spec.borders.map((border, index): TopBorder => {
     const { side, end } = widths[index] ?? { side: ZERO_EXACT, end: ZERO_EXACT };
     const frame: Frame = { ...inner, side, end };
-    placeBorder(builder, blocks, border, index, frame, strips);
+    placeBorder(builder, blocks, { border, index, frame }, strips);
     inner = {
       x: subExact(inner.x, side),
       y: subExact(inner.y, end),
@@ -75,11 +75,10 @@ export function placeBorders(
 function placeBorder(
   builder: Builder,
   blocks: ReadonlyMap<string, LaidBlock | null>,
-  border: BorderSpec,
-  index: number,
-  frame: Frame,
+  at: BorderPlace,
   strips: StripDemand[],
 ): void {
+  const { border, frame } = at;
   // Of no width: its fault has been told.
   if (sameExact(frame.side, ZERO_EXACT) || sameExact(frame.end, ZERO_EXACT)) return;
   if (border.corners === "mitred" && (border.row !== null || !sameExact(frame.side, frame.end))) {
@@ -87,18 +86,16 @@ function placeBorder(
     return;
   }
   for (const piece of piecesOf(frame, border.corners)) {
-    if (border.row !== null) placePieced(builder, blocks, border, index, frame, piece);
-    else if (border.fabric !== null) placePlain(builder, border, border.fabric, index, frame, piece, strips);
+    if (border.row !== null) placePieced(builder, blocks, at, piece);
+    else if (border.fabric !== null) placePlain(builder, at, border.fabric, piece, strips);
   }
-  if (border.cornerstones !== null) placeCornerstones(builder, blocks, border, index, frame);
+  if (border.cornerstones !== null) placeCornerstones(builder, blocks, at);
 }
 
 function placePlain(
   builder: Builder,
-  border: BorderSpec,
+  { border, index, frame }: BorderPlace,
   word: FabricWord,
-  index: number,
-  frame: Frame,
   piece: Piece,
   strips: StripDemand[],
 ): void {
@@ -151,9 +148,7 @@ function wider(a: Exact, b: Exact): Exact {
 function placeCornerstones(
   builder: Builder,
   blocks: ReadonlyMap<string, LaidBlock | null>,
-  border: BorderSpec,
-  index: number,
-  frame: Frame,
+  { border, index, frame }: BorderPlace,
 ): void {
   const of = border.cornerstones;
   if (of === null) return;
@@ -172,7 +167,7 @@ function placeCornerstones(
     { x: left, y: bottom, turn: 270 },
   ];
   places.forEach((place, i) => {
-    const filling = fillingOf(of, across, down, false, blocks, builder);
+    const filling = fillingOf(of, { across, down, turned: false }, blocks, builder);
     if (filling === null) return;
     const turn = filling.plain ? 0 : (filling.turn + place.turn) % 360;
     const size = lyingSize({ ...filling, turn });
@@ -190,20 +185,13 @@ function placeCornerstones(
       return;
     }
     const lying = { turn, placement: 0, tilted: false, ...followIn(border) };
-    placeBlock(
-      builder,
-      filling.block,
-      filling.colourway,
-      lying,
-      straightMove(filling.block, turn, point(place.x, place.y), (p) => p),
-      {
-        place: "cornerstone",
-        border: index,
-        row: 0,
-        column: i,
-        label: { in: "corners", border: border.name },
-        plain: filling.plain,
-      },
-    );
+    const move = straightMove(filling.block, turn, point(place.x, place.y), (p) => p);
+    placeBlock(builder, filling, lying, move, {
+      place: "cornerstone",
+      border: index,
+      row: 0,
+      column: i,
+      label: { in: "corners", border: border.name },
+    });
   });
 }

@@ -7,11 +7,11 @@ import type { Builder, Coloured } from "../layout/builder.ts";
 import { howMade } from "../layout/triangles.ts";
 import { saySize } from "../say.ts";
 import { patchesAsPlaced, placedAlike } from "../turning/placed-alike.ts";
+import { asQuarterTurn } from "../turning/whole-turns.ts";
 import { ON_FOUNDATION } from "../units/on-foundation.ts";
 import { type Area, foldedParts } from "./folded.ts";
 import { onGrid } from "./on-grid.ts";
 import { type GridDesign, piecedParts } from "./pieced.ts";
-import type { Quarter } from "./turned.ts";
 import type { FoundationPart, FoundationWork } from "./types.ts";
 
 /** What is made on the foundation, and the units whose patches go onto it one by one. */
@@ -180,7 +180,7 @@ function rowsOf(builder: Builder, on: readonly Coloured[], foundation: Foundatio
       coloured === undefined
         ? design.patches
         : patchesAsPlaced(builder, coloured, { turn, placement: 0, tilted: false });
-    rows.set(row, [...own, { index, design: { ...design, patches }, turn: turn as Quarter }]);
+    rows.set(row, [...own, { index, design: { ...design, patches }, turn: asQuarterTurn(turn) }]);
   }
   return [...rows].map(([row, own]) => ({
     name: { row: row + 1 },

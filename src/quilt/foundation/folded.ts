@@ -139,8 +139,8 @@ function foldedPart(
   const { boxes, patches } = readArea(area);
   const [xs, ys] = [linesAcross(boxes, "left", "right"), linesAcross(boxes, "upper", "lower")];
   if (xs.length < 3 && ys.length < 3) return area.asked ? refuse("no-line") : null;
-  const widths = sizesIn(xs, "column", area, grid, ruler, diagnostics);
-  const heights = sizesIn(ys, "row", area, grid, ruler, diagnostics);
+  const widths = sizesIn(xs, "column", area, { grid, ruler }, diagnostics);
+  const heights = sizesIn(ys, "row", area, { grid, ruler }, diagnostics);
   if (widths === null || heights === null) return null;
   const sum = (sizes: readonly number[]): number => sizes.reduce((all, size) => all + size, 0);
   const laid = (sizes: readonly number[]): number => sum(sizes) + 2 * allowance * sizes.length;
@@ -162,8 +162,7 @@ function sizesIn(
   lines: readonly q.Rational[],
   what: "column" | "row",
   area: Area,
-  grid: Ticks,
-  ruler: Ruler,
+  { grid, ruler }: Pick<Folding, "grid" | "ruler">,
   diagnostics: Diagnostic[],
 ): number[] | null {
   const sizes = lines.slice(1).map((line, i) => q.sub(line, lines[i] ?? q.ZERO));

@@ -137,35 +137,55 @@ export function piecedParts(
   cloth: ClothFor,
   diagnostics: Diagnostic[],
 ): PiecedPart[] {
-  const parts: PiecedPart[] = [];
-  const known = new Map<string, { part: PiecedPart; turn: Quarter }>();
+  const found: Found = { parts: [], known: new Map() };
   for (const grid of grids) {
     for (const section of sectionsOf(grid, foundation.per, diagnostics)) {
       // A single patch is plain cloth: it needs nothing under it.
       if (section.patches.length < 2) continue;
-      addSection(section, grid, foundation.allowance, lines, cloth, parts, known);
+      addSection(framed(section, grid), foundation.allowance, lines, cloth, found);
     }
   }
-  return parts;
+  return found.parts;
 }
 
-function addSection(
-  section: Section,
-  grid: GridDesign,
-  allowance: number,
-  { step, grid: side }: Lines,
-  cloth: ClothFor,
-  parts: PiecedPart[],
-  known: Map<string, { part: PiecedPart; turn: Quarter }>,
-): void {
+/** Parts found so far, and by picture, in every turn, the part it is. */
+interface Found {
+  parts: PiecedPart[];
+  known: Map<string, { part: PiecedPart; turn: Quarter }>;
+}
+
+/** A section of a block in its own frame, in steps of the lines. */
+interface Framed extends Section {
+  grid: GridDesign;
+  left: number;
+  upper: number;
+  across: number;
+  down: number;
+  tiles: { corners: Node[]; fabric: string; up: AreaUp }[];
+}
+
+type AreaUp = Section["patches"][number]["patch"]["up"];
+
+function framed(section: Section, grid: GridDesign): Framed {
   const corners = section.patches.flatMap((each) => each.corners);
   const [[left, right], [upper, lower]] = [span(corners, 0), span(corners, 1)];
-  const [across, down] = [right - left, lower - upper];
   const tiles = section.patches.map(({ patch, corners: own }) => ({
     corners: own.map(([x, y]): Node => [x - left, y - upper]),
     fabric: patch.fabric,
     up: patch.up,
   }));
+  return { ...section, grid, left, upper, across: right - left, down: lower - upper, tiles };
+}
+
+function addSection(
+  section: Framed,
+  allowance: number,
+  lines: Lines,
+  cloth: ClothFor,
+  { parts, known }: Found,
+): void {
+  const { grid, across, down, tiles, left, upper } = section;
+  const { step, grid: side } = lines;
   const place = (turn: Quarter): FoundationPlace => ({
     design: grid.index,
     units: section.units,
@@ -190,8 +210,27 @@ function addSection(
   }
   const squares = (steps: number): number => (steps * step) / side;
   const cut = (steps: number): number => Math.ceil(squares(steps)) + 2 * allowance;
-  const order = section.sequence.order.map((i) => ({ ...section.patches[i], tile: tiles[i] }));
-  const seams = section.sequence.seams.map(({ from, to, toward }, i): FoundationSeam => {
+  const seams = seamsOf(section, step);
+  const part: PiecedPart = {
+    kind: "pieced",
+    letter: letterOf(parts.length),
+    count,
+    finished: { across: squares(across), down: squares(down) },
+    cut: { across: cut(across), down: cut(down) },
+    places: [place(0)],
+    patches: patchesOf(section, seams, step, cloth),
+    seams,
+  };
+  parts.push(part);
+  for (const turn of QUARTERS) {
+    const key = pictureKey(tiles, turn, across, down);
+    if (!known.has(key)) known.set(key, { part, turn });
+  }
+}
+
+/** The seams of a section in the order of sewing, in ticks from its upper left. */
+function seamsOf({ sequence, left, upper }: Framed, step: number): FoundationSeam[] {
+  return sequence.seams.map(({ from, to, toward: [x, y] }, i): FoundationSeam => {
     const [x1, y1, x2, y2] = [from[0] - left, from[1] - upper, to[0] - left, to[1] - upper];
     return {
       number: i + 1,
@@ -202,36 +241,34 @@ function addSection(
       y2: y2 * step,
       length: Math.round(Math.hypot(x2 - x1, y2 - y1) * step),
       slanting: x1 !== x2 && y1 !== y2,
-      toward: { x: toward[0] as -1 | 0 | 1, y: toward[1] as -1 | 0 | 1 },
+      toward: { x: signOf(x), y: signOf(y) },
     };
   });
-  const part: PiecedPart = {
-    kind: "pieced",
-    letter: letterOf(parts.length),
-    count,
-    finished: { across: squares(across), down: squares(down) },
-    cut: { across: cut(across), down: cut(down) },
-    places: [place(0)],
-    patches: order.map(({ patch, tile }, i): FoundationPatch => {
-      const corners = (tile?.corners ?? []).map(([x, y]) => ({ x: x * step, y: y * step }));
-      const up = patch?.up ?? null;
-      return {
-        number: i + 1,
-        unit: grid.design.units[patch?.origin.unit ?? -1]?.kind ?? "",
-        part: patch?.origin.part ?? "",
-        fabric: patch?.fabric ?? "",
-        up,
-        corners,
-        ...laidCloth(corners, up !== null, seams[i - 1] ?? null, cloth),
-      };
-    }),
-    seams,
-  };
-  parts.push(part);
-  for (const turn of QUARTERS) {
-    const key = pictureKey(tiles, turn, across, down);
-    if (!known.has(key)) known.set(key, { part, turn });
-  }
+}
+
+const signOf = (direction: number): -1 | 0 | 1 => (direction < 0 ? -1 : direction > 0 ? 1 : 0);
+
+/** The patches of a section in the order in which they are sewn, with the cloth that is laid for each. */
+function patchesOf(
+  { sequence, patches, tiles, grid }: Framed,
+  seams: readonly FoundationSeam[],
+  step: number,
+  cloth: ClothFor,
+): FoundationPatch[] {
+  return sequence.order.map((index, i): FoundationPatch => {
+    const patch = patches[index]?.patch;
+    const corners = (tiles[index]?.corners ?? []).map(([x, y]) => ({ x: x * step, y: y * step }));
+    const up = patch?.up ?? null;
+    return {
+      number: i + 1,
+      unit: grid.design.units[patch?.origin.unit ?? -1]?.kind ?? "",
+      part: patch?.origin.part ?? "",
+      fabric: patch?.fabric ?? "",
+      up,
+      corners,
+      ...laidCloth(corners, up !== null, seams[i - 1] ?? null, cloth),
+    };
+  });
 }
 
 /** A, B, ... Z, AA. */

@@ -31,6 +31,7 @@ import { rationalOfFraction } from "../exact.ts";
 import type { LaidBlock, LaidUnit } from "../laid-types.ts";
 import { sayLength, sayUnlike } from "../say.ts";
 import { asDesigned, asSewn, stops } from "../sizes/units-as-sewn.ts";
+import { asQuarterTurn } from "../turning/whole-turns.ts";
 import { checkUnit } from "./unit-of-cell.ts";
 
 const COVERED = new Set(["-", "|", "."]);
@@ -52,8 +53,8 @@ export function layOutBlock(block: BlockSpec, spec: QuiltSpec, diagnostics: Diag
       );
     }
   }
-  const across = sizesOf(block, "across", columns, rows, spec, diagnostics);
-  const down = sizesOf(block, "down", columns, rows, spec, diagnostics);
+  const across = sizesOf(block, "across", { columns, rows }, spec, diagnostics);
+  const down = sizesOf(block, "down", { columns, rows }, spec, diagnostics);
   if (failed() || across === null || down === null) return null;
   const placed = placeUnits(block, spec, starts(across), starts(down), diagnostics);
   if (failed()) return null;
@@ -95,8 +96,7 @@ function starts(sizes: readonly Rational[]): Rational[] {
 function sizesOf(
   block: BlockSpec,
   axis: "across" | "down",
-  columns: number,
-  rows: number,
+  { columns, rows }: { columns: number; rows: number },
   spec: QuiltSpec,
   diagnostics: Diagnostic[],
 ): Rational[] | null {
@@ -115,7 +115,7 @@ function sizesOf(
     }
     if (count === 0) return null;
     const cell = div(size, fromInteger(count));
-    noteOffMarks(block, cell, count, axis, spec, where, diagnostics);
+    noteOffMarks({ block: block.name, axis, count, cell }, spec, where, diagnostics);
     return Array<Rational>(count).fill(cell);
   }
   const sizes = written.map(rationalOfFraction);
@@ -132,7 +132,8 @@ function sizesOf(
     return null;
   }
   const off = sizes.find((each) => !cutOnMark(each, spec));
-  if (off !== undefined) noteOffMarks(block, off, 1, axis, spec, where, diagnostics);
+  if (off !== undefined)
+    noteOffMarks({ block: block.name, axis, count: 1, cell: off }, spec, where, diagnostics);
   return sizes;
 }
 
@@ -159,10 +160,7 @@ function cutOnMark(finished: Rational, spec: QuiltSpec): boolean {
 
 /** Tells when cells do not come out on the marks, with the nearest sizes of the whole that do. */
 function noteOffMarks(
-  block: BlockSpec,
-  cell: Rational,
-  count: number,
-  axis: "across" | "down",
+  { block, axis, count, cell }: { block: string; axis: "across" | "down"; count: number; cell: Rational },
   spec: QuiltSpec,
   where: { path: string; at: BlockSpec["at"] },
   diagnostics: Diagnostic[],
@@ -176,7 +174,7 @@ function noteOffMarks(
   const smallest = compare(below, ZERO) > 0 ? below : above;
   diagnostics.push(
     gridOffMarks(where, {
-      block: block.name,
+      block,
       axis,
       count,
       whole: sayLength(mul(cell, fromInteger(count)), spec.ruler),
@@ -226,38 +224,21 @@ function placeUnits(
       if (COVERED.has(drawn.code)) return;
       const cell = cells.get(drawn.code);
       if (cell === undefined) {
-        claim(placing, drawn.code, row, column, 1, 1);
+        claim(placing, drawn.code, { row, column, columns: 1, rows: 1 });
         if (!unknown.has(drawn.code)) diagnostics.push(codeUnknown(line, drawn.code, [...cells.keys()]));
         unknown.add(drawn.code);
         return;
       }
       used.add(drawn.code);
-      const turn = ((cell.turn + drawn.turn) % 360) as LaidUnit["turn"];
+      const turn = asQuarterTurn(cell.turn + drawn.turn);
       const span = spanOf(block, cell, turn, row, column);
-      if (!claim(placing, drawn.code, row, column, span.columns, span.rows)) return;
+      if (!claim(placing, drawn.code, { row, column, ...span })) return;
       const [x, y] = [xs[column] ?? ZERO, ys[row] ?? ZERO];
       const across = sub(xs[column + span.columns] ?? ZERO, x);
       const down = sub(ys[row + span.rows] ?? ZERO, y);
-      const checked = checkUnit(
-        cell,
-        turn % 180 === 0 ? across : down,
-        turn % 180 === 0 ? down : across,
-        spec,
-        diagnostics,
-      );
-      if (checked !== null)
-        units.push({
-          ...checked,
-          cell,
-          turn,
-          column,
-          row,
-          ...span,
-          x,
-          y,
-          across,
-          down,
-        });
+      const [wide, high] = turn % 180 === 0 ? [across, down] : [down, across];
+      const checked = checkUnit(cell, wide, high, spec, diagnostics);
+      if (checked !== null) units.push({ ...checked, cell, turn, column, row, ...span, x, y, across, down });
     });
   });
   reportGaps(placing);
@@ -290,10 +271,7 @@ function spanOf(
 function claim(
   placing: Placing,
   code: string,
-  row: number,
-  column: number,
-  columns: number,
-  rows: number,
+  { row, column, columns, rows }: Pick<LaidUnit, "row" | "column" | "columns" | "rows">,
 ): boolean {
   const { block, cover, diagnostics } = placing;
   const line = block.grid[row] ?? block;

@@ -6,6 +6,7 @@ import type { BlockSpec, PrintsFollow, QuiltSpec } from "../../spec/quilt-types.
 import { exactOfRational, exactOfSurd, fractionOfRational, point, shiftPoint, turnPoint } from "../exact.ts";
 import type { LaidBlock, LaidUnit } from "../laid-types.ts";
 import { directionsOf, seenInQuilt, type Turns, wantedInUnit } from "../turning/prints.ts";
+import { asEighth } from "../turning/whole-turns.ts";
 import type {
   BlockDesign,
   DesignUnit,
@@ -250,8 +251,7 @@ function patchesOf(
  */
 export function placeBlock(
   builder: Builder,
-  block: LaidBlock,
-  colourway: string,
+  { block, colourway, plain }: { block: LaidBlock; colourway: string; plain: boolean },
   lying: Lying,
   move: (p: Point) => Point,
   as: {
@@ -260,10 +260,9 @@ export function placeBlock(
     row: number;
     column: number;
     label: PlaceTold;
-    plain: boolean;
   },
 ): boolean {
-  const coloured = colour(builder, block, colourway, as.plain);
+  const coloured = colour(builder, block, colourway, plain);
   if (coloured === null) return false;
   const drawn = coloured.design >= 0;
   if (drawn) {
@@ -326,7 +325,7 @@ export function unitInstances(builder: Builder): UnitInstance[] {
         if (direction === undefined) continue;
         if (lying.tilted && follow === "quilt") builder.tilted.add(fabric);
         // Upside down is the same for a two-way print: one need, not two.
-        prints[role] = (direction === "two-way" ? wanted % 4 : wanted) as Eighth;
+        prints[role] = asEighth(direction === "two-way" ? wanted % 4 : wanted);
       }
       return { unit, fabrics, prints, label, count, placing, cell };
     }),

@@ -63,26 +63,15 @@ export function onPointSize(rows: readonly SetRow[]): CentreSize {
 
 function placeSetBlock(
   builder: Builder,
-  each: SetBlock,
+  { block, drawn }: SetBlock,
   move: (p: Point) => Point,
   tilted: boolean,
-  row: number,
-  column: number,
+  at: { row: number; column: number },
 ): void {
-  const lying = {
-    turn: each.drawn.turn,
-    placement: builder.spec.setting.turn,
-    tilted,
-  };
-  const as = {
-    place: "block" as const,
-    border: null,
-    row,
-    column,
-    label: { in: "block" as const, block: each.block.spec.name },
-    plain: false,
-  };
-  placeBlock(builder, each.block, each.drawn.colourway, lying, move, as);
+  const lying = { turn: drawn.turn, placement: builder.spec.setting.turn, tilted };
+  const label = { in: "block" as const, block: block.spec.name };
+  const as = { place: "block" as const, border: null, ...at, label };
+  placeBlock(builder, { block, colourway: drawn.colourway, plain: false }, lying, move, as);
 }
 
 /** Places the blocks of an on-point centre, each standing on its corner. */
@@ -91,7 +80,8 @@ export function placeOnPoint(builder: Builder, plan: CentrePlan): void {
   plan.rows.forEach((row, i) => {
     row.blocks.forEach((each, j) => {
       const top = point(scaleExact(diagonal, 2 * j + 1 + (i % 2), 2), scaleExact(diagonal, i, 2));
-      placeSetBlock(builder, each, tiltedMove(each.block, each.drawn.turn, top, plan.carry), true, i, j);
+      const move = tiltedMove(each.block, each.drawn.turn, top, plan.carry);
+      placeSetBlock(builder, each, move, true, { row: i, column: j });
     });
   });
 }
@@ -106,14 +96,8 @@ export function placeStraight(builder: Builder, plan: CentrePlan, strips: StripD
     let x = lead;
     row.blocks.forEach((each, j) => {
       const corner = point(exactOfRational(x), exactOfRational(y));
-      placeSetBlock(
-        builder,
-        each,
-        straightMove(each.block, each.drawn.turn, corner, plan.carry),
-        false,
-        i,
-        j,
-      );
+      const move = straightMove(each.block, each.drawn.turn, corner, plan.carry);
+      placeSetBlock(builder, each, move, false, { row: i, column: j });
       x = add(add(x, each.across), width);
     });
     y = add(add(y, row.down), width);
@@ -151,19 +135,10 @@ function placeSashes(builder: Builder, plan: CentrePlan, sashing: SashingSpec, s
   const rowSizes = plan.rows.map((row) => row.down);
   const columns = gaps(columnSizes, width, sashing.ring);
   const rows = gaps(rowSizes, width, sashing.ring);
-  const put = (
-    of: PlainOrBlock,
-    what: "sash" | "cornerstone",
-    x: Rational,
-    y: Rational,
-    across: Rational,
-    down: Rational,
-    turned: boolean,
-  ): void => {
-    placeFilled(builder, plan, of, what, { x, y, across, down }, turned);
-  };
+  const sash = (at: Place, turned: boolean): void =>
+    placeFilled(builder, plan, { of: sashing.of, place: "sash", turned }, at);
   rowSizes.forEach((down, i) => {
-    for (const x of columns.gaps) put(sashing.of, "sash", x, rows.starts[i] ?? ZERO, width, down, false);
+    for (const x of columns.gaps) sash({ x, y: rows.starts[i] ?? ZERO, across: width, down }, false);
   });
   if (sashing.cornerstones === null) {
     for (const y of rows.gaps) placeLongSash(builder, plan, sashing, y, strips);
@@ -171,22 +146,29 @@ function placeSashes(builder: Builder, plan: CentrePlan, sashing: SashingSpec, s
   }
   for (const y of rows.gaps) {
     for (const [j, across] of columnSizes.entries()) {
-      put(sashing.of, "sash", columns.starts[j] ?? ZERO, y, across, width, true);
+      sash({ x: columns.starts[j] ?? ZERO, y, across, down: width }, true);
     }
-    for (const x of columns.gaps) put(sashing.cornerstones, "cornerstone", x, y, width, width, false);
+    const square = { of: sashing.cornerstones, place: "cornerstone", turned: false } as const;
+    for (const x of columns.gaps) placeFilled(builder, plan, square, { x, y, across: width, down: width });
   }
+}
+
+/** A rectangle of the centre. */
+interface Place {
+  x: Rational;
+  y: Rational;
+  across: Rational;
+  down: Rational;
 }
 
 /** Fills a rectangle with cloth or a block of its size. */
 function placeFilled(
   builder: Builder,
   plan: CentrePlan,
-  of: PlainOrBlock,
-  place: "sash" | "cornerstone",
-  at: { x: Rational; y: Rational; across: Rational; down: Rational },
-  turned: boolean,
+  { of, place, turned }: { of: PlainOrBlock; place: "sash" | "cornerstone"; turned: boolean },
+  at: Place,
 ): void {
-  const filling = fillingOf(of, at.across, at.down, turned, plan.blocks, builder);
+  const filling = fillingOf(of, { ...at, turned }, plan.blocks, builder);
   if (filling === null) return;
   const size = lyingSize(filling);
   if (!equal(size.across, at.across) || !equal(size.down, at.down)) {
@@ -212,21 +194,8 @@ function placeFilled(
     in: place === "sash" ? ("sashes" as const) : ("cornerstones" as const),
     block: filling.plain ? null : filling.block.spec.name,
   };
-  placeBlock(
-    builder,
-    filling.block,
-    filling.colourway,
-    lying,
-    straightMove(filling.block, filling.turn, corner, plan.carry),
-    {
-      place,
-      border: null,
-      row: 0,
-      column: 0,
-      label,
-      plain: filling.plain,
-    },
-  );
+  const move = straightMove(filling.block, filling.turn, corner, plan.carry);
+  placeBlock(builder, filling, lying, move, { place, border: null, row: 0, column: 0, label });
 }
 
 /** A sash that runs the length of the rows, when there are no cornerstones. */

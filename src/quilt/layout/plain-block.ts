@@ -76,14 +76,12 @@ export interface Filling {
 
 /**
  * Finds the filling for a rectangle.
- * @param turned true when the rectangle stands the other way than the block is drawn
+ * @param space.turned true when the rectangle stands the other way than the block is drawn
  * @returns null after reporting an unknown block; a block of the wrong size is the caller's to report
  */
 export function fillingOf(
   of: PlainOrBlock,
-  across: Rational,
-  down: Rational,
-  turned: boolean,
+  { across, down, turned }: { across: Rational; down: Rational; turned: boolean },
   blocks: ReadonlyMap<string, LaidBlock | null>,
   builder: Builder,
 ): Filling | null {

@@ -9,6 +9,7 @@ import {
   subExact,
   ZERO_EXACT,
 } from "../exact.ts";
+import { asEighth } from "../turning/whole-turns.ts";
 import type { Point } from "../types.ts";
 import { settingPieces } from "../units/setting-triangles.ts";
 import type { Eighth, HowMade, RecipePiece } from "../units/types.ts";
@@ -98,64 +99,64 @@ export function placeTriangles(
   const words = spec.setting.triangles;
   if (words === null) return [];
   const squares = settingPieces(side, howMade(spec));
-  const add = (
-    part: "side" | "corner",
-    word: FabricWord,
-    laid: LaidTriangle[],
-    cut: RecipePiece,
-    area: Rational,
-  ): TriangleDemand[] => {
-    const fabric = builder.find(word, null, "");
-    if (fabric === null || laid.length === 0) return [];
-    const directional = builder.directions.has(fabric);
-    const facing = new Map<Eighth, number>();
-    for (const triangle of laid) {
-      builder.patches.push({
-        outline: triangle.outline.map(carry),
-        fabric,
-        up: directional ? 0 : null,
-        origin: {
-          place: "setting-triangle",
-          block: null,
-          unit: null,
-          part,
-          border: null,
-        },
-      });
-      const turned = ((triangle.facing + spec.setting.turn / 45) % 8) as Eighth;
-      const key = directional ? turned : 0;
-      facing.set(key, (facing.get(key) ?? 0) + 1);
-    }
-    return [
-      {
-        part,
-        fabric,
-        subcut: part === "side" ? "twice-diagonal" : "once-diagonal",
-        square: cut.across,
-        roundedUp: cut.roundedUp,
-        otherRounding: cut.otherRounding?.across ?? null,
-        tradeShort: cut.tradeShort,
-        facing: [...facing].map(([eighth, count]) => ({ eighth, count })).sort((a, b) => a.eighth - b.eighth),
-        finished: Math.round(exactToNumber(exactOfRational(area)) * laid.length),
-        path: word.path,
-        at: word.at,
-      },
-    ];
-  };
   const square = mul(side, side);
-  const ofSides = add(
-    "side",
-    words.sides,
+  const ofSides = addTriangles(
+    builder,
+    { part: "side", word: words.sides, cut: squares.side, area: mul(square, rational(1n, 2n)) },
     sides(across, down, side),
-    squares.side,
-    mul(square, rational(1n, 2n)),
+    carry,
   );
-  const ofCorners = add(
-    "corner",
-    words.corners,
+  const ofCorners = addTriangles(
+    builder,
+    { part: "corner", word: words.corners, cut: squares.risingCorner, area: mul(square, rational(1n, 4n)) },
     corners(across, down, side),
-    squares.risingCorner,
-    mul(square, rational(1n, 4n)),
+    carry,
   );
   return [...ofSides, ...ofCorners];
+}
+
+/** One kind of setting triangle: its fabric, the square it is cut from, and its finished area. */
+interface TriangleKind {
+  part: "side" | "corner";
+  word: FabricWord;
+  cut: RecipePiece;
+  area: Rational;
+}
+
+function addTriangles(
+  builder: Builder,
+  { part, word, cut, area }: TriangleKind,
+  laid: readonly LaidTriangle[],
+  carry: (p: Point) => Point,
+): TriangleDemand[] {
+  const fabric = builder.find(word, null, "");
+  if (fabric === null || laid.length === 0) return [];
+  const directional = builder.directions.has(fabric);
+  const facing = new Map<Eighth, number>();
+  const origin = { place: "setting-triangle", block: null, unit: null, part, border: null } as const;
+  for (const triangle of laid) {
+    builder.patches.push({
+      outline: triangle.outline.map(carry),
+      fabric,
+      up: directional ? 0 : null,
+      origin,
+    });
+    const key = directional ? asEighth(triangle.facing + builder.spec.setting.turn / 45) : 0;
+    facing.set(key, (facing.get(key) ?? 0) + 1);
+  }
+  return [
+    {
+      part,
+      fabric,
+      subcut: part === "side" ? "twice-diagonal" : "once-diagonal",
+      square: cut.across,
+      roundedUp: cut.roundedUp,
+      otherRounding: cut.otherRounding?.across ?? null,
+      tradeShort: cut.tradeShort,
+      facing: [...facing].map(([eighth, count]) => ({ eighth, count })).sort((a, b) => a.eighth - b.eighth),
+      finished: Math.round(exactToNumber(exactOfRational(area)) * laid.length),
+      path: word.path,
+      at: word.at,
+    },
+  ];
 }

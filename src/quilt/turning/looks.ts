@@ -3,12 +3,13 @@ import type { PrintsFollow, QuarterTurn, QuiltSpec } from "../../spec/quilt-type
 import { exactOfRational, exactOfSurd, exactToNumber, point, turnPoint } from "../exact.ts";
 import type { LaidBlock, LaidUnit } from "../laid-types.ts";
 import { wordsByRole } from "../layout/unit-of-cell.ts";
+import { asQuarterTurn } from "./whole-turns.ts";
 
 /** The four quarter-turns, least first. */
 export const QUARTERS: readonly QuarterTurn[] = [0, 90, 180, 270];
 
 /** A turn in degrees, from 0 up to a whole turn. */
-export const wholeTurn = (turn: number): QuarterTurn => (((turn % 360) + 360) % 360) as QuarterTurn;
+export const wholeTurn = (turn: number): QuarterTurn => asQuarterTurn(turn);
 
 /** One patch as seen from the middle of the part it belongs to, in ticks. */
 interface Stroke {

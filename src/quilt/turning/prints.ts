@@ -1,5 +1,6 @@
 import type { PrintsFollow, QuiltSpec } from "../../spec/quilt-types.ts";
 import type { Eighth } from "../units/types.ts";
+import { asEighth } from "./whole-turns.ts";
 
 /** How a unit lies in the quilt: every turn on the way, in degrees clockwise. */
 export interface Turns {
@@ -12,7 +13,7 @@ export interface Turns {
 }
 
 function eighth(degrees: number): Eighth {
-  return ((((degrees / 45) % 8) + 8) % 8) as Eighth;
+  return asEighth(degrees / 45);
 }
 
 /**

@@ -1,5 +1,6 @@
 import { turnedShape } from "../units/outlines/shapes.ts";
 import type { Diagonal, PatchShape, Quarter } from "../units/types.ts";
+import { asQuarter } from "./whole-turns.ts";
 
 /*
  * The one place where cloth is turned (`turnIn` turns each of its corners). A patch is seen in three frames:
@@ -11,10 +12,8 @@ import type { Diagonal, PatchShape, Quarter } from "../units/types.ts";
  * Whatever belongs to the patch goes along: its sides, its diagonal, its outline.
  */
 
-/** Degrees, or quarters, clockwise as whole quarters from 0 to 3. */
-function quartersOf(degrees: number): Quarter {
-  return ((((degrees / 90) % 4) + 4) % 4) as Quarter;
-}
+/** Degrees clockwise as whole quarters from 0 to 3. */
+const quartersOf = (degrees: number): Quarter => asQuarter(degrees / 90);
 
 /** A piece of cloth as it lies: its sides, the diagonal it is cut on, and what it is cut to. */
 export interface Laid {

@@ -1,4 +1,5 @@
 import * as q from "../../length/rational.ts";
+import { asEighth } from "../turning/whole-turns.ts";
 import { sideOf } from "./allowance.ts";
 import { areaOf, bounds, type RootOutline, withSeamsBlunted } from "./outlines/outlines.ts";
 import type { RootSum } from "./outlines/roots.ts";
@@ -23,7 +24,7 @@ function sameLength(a: RootSum, b: RootSum): boolean {
 /** Eighths clockwise from up of a direction along an axis or a diagonal. */
 function eighthOf(x: number, y: number): Eighth {
   const around = ["0,-1", "1,-1", "1,0", "1,1", "0,1", "-1,1", "-1,0", "-1,-1"];
-  return Math.max(0, around.indexOf(`${x},${y}`)) as Eighth;
+  return asEighth(Math.max(0, around.indexOf(`${x},${y}`)));
 }
 
 /** The rectangle round a patch and its seam allowances. */

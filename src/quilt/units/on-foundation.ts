@@ -100,16 +100,16 @@ function sizeKey(cut: FoundationCut): string {
  * so that their outer edges lie on the straight grain, all larger by the ease; nothing is trimmed but neatened.
  * Derived geometry: finished size + 2 seams; halved squares + seam x (2 + root 2), quartered + seam x (2 + 2 root 2).
  * @param ease in ticks, added to every size
- * @param printed roles whose print must not lean: only they go by rectangles
+ * @param way.printed roles whose print must not lean: only they go by rectangles
  */
 export function foundationRecipe(
   kind: UnitKind,
   design: UnitDesign,
   how: HowMade,
   ease: number,
-  method: typeof ON_FOUNDATION | typeof FROM_RECTANGLES,
-  printed: ReadonlySet<string> = new Set(),
+  way: { method: typeof ON_FOUNDATION | typeof FROM_RECTANGLES; printed: ReadonlySet<string> },
 ): Recipe {
+  const { method, printed } = way;
   const patches = kind.patches(design).map((patch) => {
     const outline = toRoots(patch.outline);
     const cut = cutOf(outline, how.seam);

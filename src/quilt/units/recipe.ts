@@ -1,6 +1,7 @@
 import * as q from "../../length/rational.ts";
 import { alike, type Formula, twoSeams } from "../terms/formulas.ts";
 import type { MethodName, UnitName } from "../terms/names.ts";
+import { asEighth } from "../turning/whole-turns.ts";
 import { type Asked, type Cut, cutSize, straightExtra } from "./allowance.ts";
 import type { RootSum } from "./outlines/roots.ts";
 import * as r from "./outlines/roots.ts";
@@ -9,7 +10,6 @@ import { levelledSteps, unitAsSewn } from "./sewn-sizes.ts";
 import type {
   Bonus,
   Diagonal,
-  Eighth,
   HowMade,
   Lie,
   PieceSubcut,
@@ -91,7 +91,7 @@ export function withSeamsAdded(finished: RootSum, how: HowMade): RootSum {
 }
 
 export function lie(unit: number, spot: string, print: number): Lie {
-  return { unit, spot, print: (((print % 8) + 8) % 8) as Eighth };
+  return { unit, spot, print: asEighth(print) };
 }
 
 /** A square piece. */

@@ -1,11 +1,12 @@
 import { withUpAtTop } from "../turning/turning.ts";
-import type { Eighth, Lie, Quarter, RecipePiece, WayToCut } from "./types.ts";
+import { asEighth } from "../turning/whole-turns.ts";
+import type { Lie, Quarter, RecipePiece, WayToCut } from "./types.ts";
 
 const QUARTERS: readonly Quarter[] = [0, 1, 2, 3];
 
 /** A patch's print turned with the cloth it is cut from. */
 function turnedLie(lie: Lie, quarters: Quarter): Lie {
-  return { ...lie, print: ((lie.print + 2 * quarters) % 8) as Eighth };
+  return { ...lie, print: asEighth(lie.print + 2 * quarters) };
 }
 
 /**

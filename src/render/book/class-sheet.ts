@@ -218,53 +218,61 @@ function sessionsOfClass({ sorts }: Kits, words: Words): Session[] {
   });
 }
 
+/** How many kits and sessions, and what a kit costs where all are of one sort. */
+function classFacts(kits: Kits, sessions: number, { teaching }: Words): { caption: string; value: string }[] {
+  const several = kits.sorts.length > 1;
+  const { currency = "" } = kits.fabrics[0] ?? {};
+  const together = priceOf(kits);
+  const [{ alone } = { alone: null }] = kitPrices(kits);
+  const price = (caption: string, hundredths: number | null) =>
+    hundredths === null || several ? [] : [{ caption, value: money(hundredths, currency, kits.batch.ruler) }];
+  return [
+    { caption: teaching.facts.kits, value: String(kits.kits) },
+    ...(sessions === 0 ? [] : [{ caption: teaching.facts.sessions, value: String(sessions) }]),
+    ...price(teaching.facts.costKit, together === null ? null : together / kits.kits),
+    ...price(teaching.facts.costAlone, alone),
+  ];
+}
+
+/** What to buy for all kits, and what goes into the bags of each. */
+function kitBlocks(kits: Kits, words: Words): Block[] {
+  const { sorts } = kits;
+  const several = sorts.length > 1;
+  const { teaching } = words;
+  return [
+    { kind: "text", text: several ? teaching.kits.leadSorts : teaching.kits.lead, tone: "lead" },
+    ...(several ? [{ kind: "table" as const, table: sortsTable(kits, words) }] : []),
+    { kind: "table", table: kitsTable(kits, words) },
+    ...(several
+      ? [{ kind: "text" as const, text: words.choices.kits.shareRule, tone: "quiet" as const }]
+      : []),
+    ...sorts.flatMap((one, i): Block[] => [
+      {
+        kind: "heading",
+        text: several ? typeset(teaching.kits.bagsOf(sortName(one, i, words), one.kits)) : teaching.kits.bags,
+      },
+      { kind: "list", items: bagLines(one.dealt, words) },
+    ]),
+  ];
+}
+
 /** One sheet for whoever teaches: what to buy for the kits and what each costs, what pupils bring, and the sessions. */
 export function classSheet(kits: Kits, ours: Words): Book {
   const words = forMakers(ours);
-  const { sorts, batch } = kits;
+  const { sorts } = kits;
   const [first] = sorts;
   if (first === undefined) throw new Error("a class without kits");
-  const several = sorts.length > 1;
   const { teaching } = words;
-  const { currency = "" } = kits.fabrics[0] ?? {};
   const sessions = sessionsOfClass(kits, words);
-  const together = priceOf(kits);
-  const [{ alone } = { alone: null }] = kitPrices(kits);
-  const facts = [
-    { caption: teaching.facts.kits, value: String(kits.kits) },
-    ...(sessions.length === 0 ? [] : [{ caption: teaching.facts.sessions, value: String(sessions.length) }]),
-    ...(together === null || several
-      ? []
-      : [{ caption: teaching.facts.costKit, value: money(together / kits.kits, currency, batch.ruler) }]),
-    ...(alone === null || several
-      ? []
-      : [{ caption: teaching.facts.costAlone, value: money(alone, currency, batch.ruler) }]),
-  ];
   const { scene } = coverOf(first.single, words);
   const also = sorts.map(({ single }) => alsoNeeded(single, words).map(typeset));
   return {
     purpose: "bench",
     title: teaching.title(first.single.name, kits.kits),
     subtitle: teaching.subtitle,
-    cover: { scene, facts },
+    cover: { scene, facts: classFacts(kits, sessions.length, words) },
     sections: [
-      section("kits", teaching.kits.title, [
-        { kind: "text", text: several ? teaching.kits.leadSorts : teaching.kits.lead, tone: "lead" },
-        ...(several ? [{ kind: "table" as const, table: sortsTable(kits, words) }] : []),
-        { kind: "table", table: kitsTable(kits, words) },
-        ...(several
-          ? [{ kind: "text" as const, text: words.choices.kits.shareRule, tone: "quiet" as const }]
-          : []),
-        ...sorts.flatMap((one, i): Block[] => [
-          {
-            kind: "heading",
-            text: several
-              ? typeset(teaching.kits.bagsOf(sortName(one, i, words), one.kits))
-              : teaching.kits.bags,
-          },
-          { kind: "list", items: bagLines(one.dealt, words) },
-        ]),
-      ]),
+      section("kits", teaching.kits.title, kitBlocks(kits, words)),
       section("bring", teaching.bring.title, [
         {
           kind: "list",

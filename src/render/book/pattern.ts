@@ -170,6 +170,8 @@ const SEWN: ReadonlySet<string> = new Set<MakingPart>([
   "finishing",
 ]);
 
+const isSewn = (part: PatternPart): part is Extract<PatternPart, MakingPart> => SEWN.has(part);
+
 function coverOf(
   plan: Plan,
   pattern: PatternSpec,
@@ -217,6 +219,65 @@ function coverOf(
   };
 }
 
+/** The size that is shown and the further ones, their bags under the same letters. */
+function sizesOf(plan: Plan, others: readonly PatternSize[], words: Words): PatternSize[] {
+  const { top, ruler } = plan;
+  if (top === null) throw new Error("a pattern without a quilt");
+  const finished = spokenSizeNear(ticksOf(top.across), ticksOf(top.down), ruler);
+  const given = [{ heading: finished, finished, plan }, ...others];
+  const lettered = letteredAlike(
+    given.map((size) => size.plan),
+    words,
+  );
+  return given.map((size, i) => ({
+    ...size,
+    plan: lettered[i] ?? size.plan,
+    // A size stands on one line where it heads a column.
+    heading: size.heading.replaceAll(" ", "\u00a0"),
+  }));
+}
+
+/** A part of the sewing; after the setting, the blocks at a glance as they are pressed. */
+function sewnSection(part: MakingPart, making: ReturnType<typeof makingParts>, words: Words): Section | null {
+  const found = making[part] ?? null;
+  const glance = (making.pressing?.blocks ?? []).flatMap((block): Block[] =>
+    block.kind === "cards"
+      ? block.cards.flatMap(({ pictures }) =>
+          pictures.map(({ scene }) => ({ kind: "picture" as const, scene, share: 0.5 })),
+        )
+      : [],
+  );
+  if (found === null || part !== "setting" || glance.length === 0) return found;
+  const heading = { kind: "heading", text: words.book.pattern.glance } as const;
+  return { ...found, blocks: [...found.blocks, heading, ...glance] };
+}
+
+/** A part that is no sewing; null for the glossary, which is made of the others. */
+function partOf(
+  part: Exclude<PatternPart, MakingPart>,
+  plan: Plan,
+  pattern: PatternSpec,
+  sizes: readonly PatternSize[],
+  words: Words,
+): Section | null {
+  switch (part) {
+    case "requirements":
+      return section(part, requirements(plan, sizes, words), words);
+    case "cautions":
+      return cautionSection(words);
+    case "cutting":
+      return section(part, cutting(plan, sizes, words), words);
+    case "templates":
+      return templateSection(plan, words);
+    case "colouring":
+      return section(part, colouring(plan, words), words);
+    case "about":
+      return section(part, about(pattern, words), words);
+    case "words":
+      return null;
+  }
+}
+
 /**
  * The pattern of a quilt, to hand out or to sell: the parts its file names, in that order, for every size.
  * @param others further sizes, planned whole; the plan itself is the size that is shown step by step
@@ -228,57 +289,10 @@ export function patternOf(
   others: readonly PatternSize[] = [],
 ): Book {
   const words = forMakers(ours);
-  const { top, ruler } = plan;
-  if (top === null) throw new Error("a pattern without a quilt");
-  const finished = spokenSizeNear(ticksOf(top.across), ticksOf(top.down), ruler);
-  const own: PatternSize = { heading: finished, finished, plan };
-  const given = [own, ...others];
-  const lettered = letteredAlike(
-    given.map((size) => size.plan),
-    words,
-  );
-  const sizes = given.map((size, i) => ({
-    ...size,
-    plan: lettered[i] ?? size.plan,
-    // A size stands on one line where it heads a column.
-    heading: size.heading.replaceAll(" ", "\u00a0"),
-  }));
+  const sizes = sizesOf(plan, others, words);
   const making = makingParts(plan, pattern.parts.includes("cautions") ? cautionedOnce(words) : words);
-  const glance = (making.pressing?.blocks ?? []).flatMap((block): Block[] =>
-    block.kind === "cards"
-      ? block.cards.flatMap(({ pictures }) =>
-          pictures.map(({ scene }) => ({ kind: "picture" as const, scene, share: 0.5 })),
-        )
-      : [],
-  );
-  const partOf = (part: PatternPart): Section | null => {
-    if (SEWN.has(part)) {
-      const found = making[part as MakingPart] ?? null;
-      if (found === null || part !== "setting" || glance.length === 0) return found;
-      return {
-        ...found,
-        blocks: [...found.blocks, { kind: "heading", text: words.book.pattern.glance }, ...glance],
-      };
-    }
-    switch (part) {
-      case "requirements":
-        return section(part, requirements(plan, sizes, words), words);
-      case "cautions":
-        return cautionSection(words);
-      case "cutting":
-        return section(part, cutting(plan, sizes, words), words);
-      case "templates":
-        return templateSection(plan, words);
-      case "colouring":
-        return section(part, colouring(plan, words), words);
-      case "about":
-        return section(part, about(pattern, words), words);
-      default:
-        return null;
-    }
-  };
   const told = pattern.parts.map((part): { part: PatternPart; section: Section | null } => {
-    const found = partOf(part);
+    const found = isSewn(part) ? sewnSection(part, making, words) : partOf(part, plan, pattern, sizes, words);
     return { part, section: found === null ? null : { ...found, id: part } };
   });
   const glossary = glossarySection(

@@ -68,42 +68,62 @@ function drawLabel(sheet: Sheet, label: Label, { x, y, width }: Place): void {
   });
 }
 
+type BlockOf<K extends LaidBlock["block"]["kind"]> = Extract<LaidBlock["block"], { kind: K }>;
+
+function drawText(sheet: Sheet, { text, tone }: BlockOf<"text">, at: Place): void {
+  const type = TYPE[tone === "plain" ? "body" : tone === "lead" ? "lead" : "small"];
+  const colour = tone === "quiet" ? DAY.quiet : DAY.ink;
+  marked(sheet, "P", () => textAt(sheet, text, at, type, { colour }));
+}
+
+function drawHeading(sheet: Sheet, { text, tick }: BlockOf<"heading">, at: Place, ticked: boolean): void {
+  const inset = tick === undefined ? 0 : GAP.tick;
+  if (inset > 0 && ticked) aside(sheet, () => square(sheet, at.x, at.y + 2, 10, null));
+  const place = { ...at, x: at.x + (ticked ? inset : 0), width: at.width - inset };
+  marked(sheet, "H3", () => textAt(sheet, text, place, TYPE.heading, { bold: true }));
+}
+
+function drawList(
+  sheet: Sheet,
+  { items, columns = 1 }: BlockOf<"list">,
+  at: Place & { height: number },
+): void {
+  within(sheet, "L", () =>
+    inColumns(
+      items,
+      columns,
+      at,
+      (item, width) => high(item, width - 10, TYPE.body) + GAP.item,
+      (item, { x, y, width }) => {
+        aside(sheet, () => textAt(sheet, "•", { x: x + 1, y, width: 9 }, TYPE.body, { colour: DAY.quiet }));
+        within(sheet, "LI", () =>
+          marked(sheet, "LBody", () => textAt(sheet, item, { x: x + 10, y, width: width - 10 }, TYPE.body)),
+        );
+      },
+    ),
+  );
+}
+
+function drawLabels(sheet: Sheet, { labels }: BlockOf<"labels">, at: Place): void {
+  const width = LEAF.width / LABELS.columns;
+  for (const [i, label] of labels.entries()) {
+    const [row, column] = [Math.floor(i / LABELS.columns), i % LABELS.columns];
+    drawLabel(sheet, label, { x: at.x + column * width, y: at.y + row * LABELS.height, width });
+  }
+}
+
 /** One block of a page at its place; `ticked`: with boxes to tick. */
 export function drawBlock(sheet: Sheet, { block, height, scale }: LaidBlock, ticked: boolean): void {
   const at = { x: sheet.left, y: sheet.y, width: LEAF.width, height };
   switch (block.kind) {
-    case "text": {
-      const type = TYPE[block.tone === "plain" ? "body" : block.tone === "lead" ? "lead" : "small"];
-      const colour = block.tone === "quiet" ? DAY.quiet : DAY.ink;
-      marked(sheet, "P", () => textAt(sheet, block.text, at, type, { colour }));
+    case "text":
+      drawText(sheet, block, at);
       break;
-    }
-    case "heading": {
-      const inset = block.tick === undefined ? 0 : GAP.tick;
-      if (inset > 0 && ticked) aside(sheet, () => square(sheet, at.x, at.y + 2, 10, null));
-      const place = { ...at, x: at.x + (ticked ? inset : 0), width: at.width - inset };
-      marked(sheet, "H3", () => textAt(sheet, block.text, place, TYPE.heading, { bold: true }));
+    case "heading":
+      drawHeading(sheet, block, at, ticked);
       break;
-    }
     case "list":
-      within(sheet, "L", () =>
-        inColumns(
-          block.items,
-          block.columns ?? 1,
-          at,
-          (item, width) => high(item, width - 10, TYPE.body) + GAP.item,
-          (item, { x, y, width }) => {
-            aside(sheet, () =>
-              textAt(sheet, "•", { x: x + 1, y, width: 9 }, TYPE.body, { colour: DAY.quiet }),
-            );
-            within(sheet, "LI", () =>
-              marked(sheet, "LBody", () =>
-                textAt(sheet, item, { x: x + 10, y, width: width - 10 }, TYPE.body),
-              ),
-            );
-          },
-        ),
-      );
+      drawList(sheet, block, at);
       break;
     case "facts":
       drawFacts(sheet, block, at);
@@ -134,14 +154,9 @@ export function drawBlock(sheet: Sheet, { block, height, scale }: LaidBlock, tic
     case "cards":
       drawCards(sheet, block.cards, at);
       break;
-    case "labels": {
-      const width = LEAF.width / LABELS.columns;
-      for (const [i, label] of block.labels.entries()) {
-        const [row, column] = [Math.floor(i / LABELS.columns), i % LABELS.columns];
-        drawLabel(sheet, label, { x: at.x + column * width, y: at.y + row * LABELS.height, width });
-      }
+    case "labels":
+      drawLabels(sheet, block, at);
       break;
-    }
     case "terms":
       inColumns(block.terms, 3, at, termHigh, (entry, place) =>
         marked(sheet, "P", () => drawTerm(sheet, entry, place)),

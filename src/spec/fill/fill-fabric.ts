@@ -57,14 +57,66 @@ const MOST_AREA = 2 ** 52;
 
 /** Fills in what the maker left out, from `all-fabrics` first and trade defaults last. */
 export function fillFabric(written: WrittenFabric, index: number, frame: FileFrame): Filled {
-  const { common, document, ruler, unit } = frame;
-  const defaults = clothDefaults(familyOf(unit));
+  const defaults = clothDefaults(familyOf(frame.unit));
   const path: Path = ["fabrics", index];
-  const at = document.valueAt(path);
-  const assumptions: Assumption[] = [];
-  const assume = (of: Assumed) => assumptions.push({ fabric: written.name, of });
-  const say = (ticks: Ticks) => formatLength(ticks, ruler);
+  const { fabric, assumed } = clothOf(written, index, frame);
+  const diagnostics = clothFaults(written, path, fabric, frame);
+  const pieces = (written.pieces ?? []).map((piece, i) =>
+    piece.shape === null
+      ? fillPiece(piece, [...path, "pieces", i], fabric.print, frame, diagnostics)
+      : fillShape(
+          piece,
+          piece.shape,
+          frame.document.valueAt([...path, "pieces", i]),
+          fabric.print,
+          defaults.seam,
+        ),
+  );
+  if ((written.pieces ?? []).some(({ shape }) => shape !== null && shape.seam === null))
+    assumed.push({ is: "seam-of-shapes", length: defaults.seam });
+  diagnostics.push(...repeatedLabels(pieces, path, frame.document));
+  const area = pieces.reduce(
+    (sum, piece) => sum + (piece.fullWidth ? fabric.width : piece.across) * piece.along * piece.count,
+    0,
+  );
+  if (area > MOST_AREA) diagnostics.push(clothTooMuch({ path: pathText(path), at: fabric.at }, written.name));
+  const assumptions = assumed.map((of): Assumption => ({ fabric: written.name, of }));
+  return { fabric: { ...fabric, pieces }, assumptions, diagnostics };
+}
 
+/** What is wrong with a cloth as bought: pieces that cannot be weighed by their prices, selvages with nothing between. */
+function clothFaults(
+  written: WrittenFabric,
+  path: Path,
+  fabric: FabricSpec,
+  { common, document, ruler }: FileFrame,
+): Diagnostic[] {
+  const diagnostics: Diagnostic[] = [];
+  const { width, selvage, yardage, price } = fabric;
+  const readyCut = written["ready-cut"] ?? common["ready-cut"] ?? [];
+  const unpriced = whyUnweighed(readyCut, yardage, price);
+  if (unpriced !== null) {
+    const key = written["ready-cut"] === undefined ? ["all-fabrics", "ready-cut"] : [...path, "ready-cut"];
+    diagnostics.push(mixUnpriced({ path: pathText(key), at: document.keyAt(key) }, written.name, unpriced));
+  }
+  if (usableWidth(fabric) === 0) {
+    const key = written.selvage ? "selvage" : written.width ? "width" : "name";
+    const where = { path: pathText([...path, key]), at: document.valueAt([...path, key]) };
+    const say = (ticks: Ticks) => formatLength(ticks, ruler);
+    diagnostics.push(selvagesTooWide(where, say(2 * selvage), say(width)));
+  }
+  return diagnostics;
+}
+
+/** The cloth itself, without its pieces, and what of it was assumed. */
+function clothOf(
+  written: WrittenFabric,
+  index: number,
+  { common, document, unit }: FileFrame,
+): { fabric: FabricSpec; assumed: Assumed[] } {
+  const defaults = clothDefaults(familyOf(unit));
+  const assumed: Assumed[] = [];
+  const assume = (of: Assumed) => assumed.push(of);
   const widthWritten = written.width ?? common.width;
   const selvageWritten = written.selvage ?? common.selvage;
   const width = widthWritten ? down(widthWritten.value) : defaults.width;
@@ -117,33 +169,9 @@ export function fillFabric(written: WrittenFabric, index: number, frame: FileFra
     yardage,
     note: written.note ?? "",
     pieces: [],
-    at,
+    at: document.valueAt(["fabrics", index]),
   };
-  const diagnostics: Diagnostic[] = [];
-  const unpriced = whyUnweighed(readyCut, yardage, price);
-  if (unpriced !== null) {
-    const key = written["ready-cut"] === undefined ? ["all-fabrics", "ready-cut"] : [...path, "ready-cut"];
-    diagnostics.push(mixUnpriced({ path: pathText(key), at: document.keyAt(key) }, written.name, unpriced));
-  }
-  if (usableWidth(cloth) === 0) {
-    const key = written.selvage ? "selvage" : written.width ? "width" : "name";
-    const where = { path: pathText([...path, key]), at: document.valueAt([...path, key]) };
-    diagnostics.push(selvagesTooWide(where, say(2 * selvage), say(width)));
-  }
-  const pieces = (written.pieces ?? []).map((piece, i) =>
-    piece.shape === null
-      ? fillPiece(piece, [...path, "pieces", i], print, frame, diagnostics)
-      : fillShape(piece, piece.shape, [...path, "pieces", i], print, frame, defaults.seam),
-  );
-  if ((written.pieces ?? []).some(({ shape }) => shape !== null && shape.seam === null))
-    assume({ is: "seam-of-shapes", length: defaults.seam });
-  diagnostics.push(...repeatedLabels(pieces, path, document));
-  const area = pieces.reduce(
-    (sum, piece) => sum + (piece.fullWidth ? width : piece.across) * piece.along * piece.count,
-    0,
-  );
-  if (area > MOST_AREA) diagnostics.push(clothTooMuch({ path: pathText(path), at }, written.name));
-  return { fabric: { ...fabric, pieces }, assumptions, diagnostics };
+  return { fabric, assumed };
 }
 
 function fixedCloth({ across, price, square, ...cut }: WrittenCut, squareUp: Ticks): FixedClothSpec {
@@ -214,9 +242,8 @@ function fillPiece(
 function fillShape(
   piece: ReadPiece,
   { kind, side, height, angle, seam, tips, lean }: ReadShape,
-  path: Path,
+  at: PieceSpec["at"],
   print: Print,
-  { document }: FileFrame,
   usualSeam: Ticks,
 ): PieceSpec {
   const shape: ShapeSpec = {
@@ -235,7 +262,7 @@ function fillShape(
     join: "no",
     shape,
     note: piece.note,
-    at: document.valueAt(path),
+    at,
   };
 }
 

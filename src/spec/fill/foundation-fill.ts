@@ -41,12 +41,10 @@ const PER = { pieced: ["unit", "motif", "block"], folded: ["block", "row"] } as 
 export function fillFoundation(written: WrittenQuilt["foundation"], around: Around): FoundationSpec | null {
   if (written === undefined) return null;
   const { document, settings, seam } = around;
-  const where = (key: string) => {
+  const where: Where = (key) => {
     const path = key === "" ? PATH : [...PATH, key];
     return { path: pathText(path), at: document.valueAt(path) ?? document.keyAt(PATH) };
   };
-  const faults: Diagnostic[] = [];
-  const say = (length: Ticks) => formatLength(length, settings.ruler);
   const assume = (of: Assumed) => around.assumptions.push({ fabric: "", of });
   const way = written.way ?? "pieced";
   const per = written.per ?? (way === "pieced" ? "motif" : "block");
@@ -56,26 +54,14 @@ export function fillFoundation(written: WrittenQuilt["foundation"], around: Arou
     around.diagnostics.push(foundationGrid(where("grid"), written.grid.text));
     return null;
   }
-  const allowed: readonly string[] = PER[way];
-  if (!allowed.includes(per)) faults.push(foundationChoice(where("per"), { is: "per", way, per, allowed }));
   const hold = written.hold ?? (written.after === TORN_AWAY ? "sew-in" : "fusible");
   const after = written.after ?? LEFT_IN;
-  if (hold === "fusible" && after === TORN_AWAY)
-    faults.push(foundationChoice(where("after"), { is: "fusible-torn" }));
   const needed = Math.ceil(seam / grid);
   const allowance = written.allowance ?? needed;
-  if (way === "pieced" && allowance * grid < seam) {
-    const reaches = { squares: allowance, side: say(grid) };
-    faults.push(foundationAllowance(where("allowance"), reaches, say(seam), needed));
-  }
-  if (way === "folded" && seam % grid !== 0) {
-    const squares = gridSquares({ n: BigInt(seam), d: 1n }, grid);
-    const fits = seam % 2 === 0 ? [say(seam), say(seam / 2)] : [say(seam)];
-    faults.push(foundationSeam(where("grid"), say(seam), squares, fits));
-  } else if (way === "folded" && allowance !== needed) {
-    faults.push(foundationChoice(where("allowance"), { is: "folded-allowance" }));
-  }
-  faults.push(...unknownWords(written, around, where));
+  const faults = [
+    ...foundationFaults({ way, per, hold, after, grid, allowance }, around, where),
+    ...unknownWords(written, around, where),
+  ];
   around.diagnostics.push(...faults);
   if (faults.length > 0) return null;
   const inches = familyOf(settings.defaultUnit) === "imperial";
@@ -110,10 +96,47 @@ export function fillFoundation(written: WrittenQuilt["foundation"], around: Arou
   };
 }
 
+/** Where a key of the foundation stands in the file. */
+type Where = (key: string) => { path: string; at: ReturnType<SourceDocument["valueAt"]> };
+
+/** Choices that do not go together, and printed squares that do not hold the seam allowance. */
+function foundationFaults(
+  {
+    way,
+    per,
+    hold,
+    after,
+    grid,
+    allowance,
+  }: Pick<FoundationSpec, "way" | "per" | "hold" | "after" | "grid" | "allowance">,
+  { settings, seam }: Around,
+  where: Where,
+): Diagnostic[] {
+  const faults: Diagnostic[] = [];
+  const say = (length: Ticks) => formatLength(length, settings.ruler);
+  const allowed: readonly string[] = PER[way];
+  if (!allowed.includes(per)) faults.push(foundationChoice(where("per"), { is: "per", way, per, allowed }));
+  if (hold === "fusible" && after === TORN_AWAY)
+    faults.push(foundationChoice(where("after"), { is: "fusible-torn" }));
+  const needed = Math.ceil(seam / grid);
+  if (way === "pieced" && allowance * grid < seam) {
+    const reaches = { squares: allowance, side: say(grid) };
+    faults.push(foundationAllowance(where("allowance"), reaches, say(seam), needed));
+  }
+  if (way === "folded" && seam % grid !== 0) {
+    const squares = gridSquares({ n: BigInt(seam), d: 1n }, grid);
+    const fits = seam % 2 === 0 ? [say(seam), say(seam / 2)] : [say(seam)];
+    faults.push(foundationSeam(where("grid"), say(seam), squares, fits));
+  } else if (way === "folded" && allowance !== needed) {
+    faults.push(foundationChoice(where("allowance"), { is: "folded-allowance" }));
+  }
+  return faults;
+}
+
 function unknownWords(
   written: NonNullable<WrittenQuilt["foundation"]>,
   { fabrics, blockKeys, document }: Around,
-  where: (key: string) => { path: string; at: ReturnType<SourceDocument["valueAt"]> },
+  where: Where,
 ): Diagnostic[] {
   const names = fabrics.map(({ name }) => name);
   const found: Diagnostic[] = [];

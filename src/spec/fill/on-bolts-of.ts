@@ -18,7 +18,7 @@ export interface BoltsAsked {
  * The same file on bolts of another usable width or length. Cloth of more than 60 in keeps its width, and printed
  * foundation is as it is.
  */
-export function onBoltsOf({ usable, bolt = null }: BoltsAsked, spec: Spec): Spec {
+export function onBoltsOf<S extends Spec>({ usable, bolt = null }: BoltsAsked, spec: S): S {
   if (usable === null && bolt === null) return spec;
   const fabrics = spec.fabrics.map((fabric) => {
     if (spec.kind === "quilt" && spec.foundation?.fabric.word === fabric.name) return fabric;

@@ -8,6 +8,7 @@ import { parseSize } from "../../length/size.ts";
 import type { LengthUnit } from "../../length/types.ts";
 import { CORNER_WORDS, LAYOUTS, PRINTS_FOLLOW } from "../key-words.ts";
 import type { QuarterTurn } from "../quilt-types.ts";
+import { QUARTER_TURNS } from "../quilt-types.ts";
 import { choice, describes, leaf, length, refuse, text } from "../written/written.ts";
 import { classSchema } from "./class-schema.ts";
 import { fileFields } from "./cut-list-schema.ts";
@@ -68,8 +69,8 @@ function cells(field: string, about: FileKey) {
 function turn(about: FileKey) {
   return leaf({ about }, (written, context): QuarterTurn => {
     const degrees = Number(/^(\d{1,4})\s*(?:°|deg|degrees)?$/.exec(written)?.[1] ?? Number.NaN);
-    if (degrees % 90 !== 0) return refuse(context, (where) => turnNotQuarter(where, written));
-    return (degrees % 360) as QuarterTurn;
+    const quarters = QUARTER_TURNS.find((each) => each === degrees % 360);
+    return quarters ?? refuse(context, (where) => turnNotQuarter(where, written));
   });
 }
 

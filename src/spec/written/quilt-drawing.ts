@@ -1,6 +1,7 @@
 import { drawingUnreadable, turnNotQuarter } from "../../diagnostics/quilts/quilt-file.ts";
 import type { Diagnostic, Place } from "../../diagnostics/types.ts";
 import type { DrawnCell, DrawnRow, QuarterTurn } from "../quilt-types.ts";
+import { QUARTER_TURNS } from "../quilt-types.ts";
 import { type Path, pathText, type SourceDocument } from "../read/document.ts";
 
 /** Marks of a turn after a code: where the unit's top points. */
@@ -27,10 +28,8 @@ function splitTurn(word: string, known: ReadonlySet<string>): { code: string; tu
   const degrees = /^(.+?):(-?[\d.]+)$/.exec(word);
   if (degrees?.[1] !== undefined) {
     const turn = Number(degrees[2]);
-    return {
-      code: degrees[1],
-      turn: turn % 90 === 0 ? ((((turn % 360) + 360) % 360) as QuarterTurn) : (degrees[2] ?? ""),
-    };
+    const quarters = QUARTER_TURNS.find((each) => each === ((turn % 360) + 360) % 360);
+    return { code: degrees[1], turn: quarters ?? degrees[2] ?? "" };
   }
   const last = word.at(-1) ?? "";
   const turn = TURN_MARKS[last];

@@ -21,7 +21,7 @@ function recipe(kind: string, asked: UnitDesign, ease = 0) {
   const found = findUnitKind(kind);
   if (found === null) throw new Error(`no ${kind}`);
   expect(found.check(asked)).toBe(null);
-  return foundationRecipe(found, asked, HOW, ease * INCH, ON_FOUNDATION);
+  return foundationRecipe(found, asked, HOW, ease * INCH, { method: ON_FOUNDATION, printed: new Set() });
 }
 
 const told = (kind: string, asked: UnitDesign, ease = 0) => {

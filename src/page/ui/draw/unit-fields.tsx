@@ -4,8 +4,10 @@ import { fieldNow, fieldsOf, setColumns, setUnitField, type UnitField } from "..
 import { outlinesOf } from "../../../edits/unit-patches.ts";
 import { words } from "../../words/index.ts";
 import { edit } from "../actions.ts";
+import { Field } from "../field.tsx";
 import * as state from "../state.ts";
 import { lengthSaid, Stepper } from "../steps.tsx";
+import { unitSaid } from "../unit-said.ts";
 
 /** What the unit in hand can be told beside its fabrics: how many strips and how wide, how far its corners go. */
 export function UnitFields({ block }: { block: BlockModel }) {
@@ -24,7 +26,7 @@ export function UnitFields({ block }: { block: BlockModel }) {
   const parts = outlinesOf(cell, 1000 * 1000, 1000 * 1000, state.model.value.unit)?.parts.length ?? 0;
   const count = Number(cell.written.count) || parts;
   return (
-    <div class="row fields" role="group" aria-label={words.unitFieldsLabel(cell.kind)}>
+    <div class="row fields" role="group" aria-label={words.unitFieldsLabel(unitSaid(cell.kind))}>
       {fields.map((field) =>
         field === "count" ? (
           <Stepper
@@ -46,7 +48,7 @@ export function UnitFields({ block }: { block: BlockModel }) {
         ) : (
           <label key={field}>
             <span>{words.unitFields[field]}</span>
-            <input
+            <Field
               value={fieldNow(cell.written, field)}
               placeholder={words.usual}
               onChange={({ currentTarget }) => set(field, currentTarget.value)}
@@ -65,7 +67,7 @@ export function ColumnFields({ block }: { block: BlockModel }) {
   const field = (which: "columns" | "lines", label: string, now: string, alike: string) => (
     <label key={which}>
       <span>{label}</span>
-      <input
+      <Field
         value={now}
         placeholder={now === "" ? alike : ""}
         onChange={({ currentTarget }) => {

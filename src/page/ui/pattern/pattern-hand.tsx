@@ -1,4 +1,4 @@
-import { useState } from "preact/hooks";
+import { useRef, useState } from "preact/hooks";
 import {
   type PatternLine,
   patternOfText,
@@ -9,22 +9,26 @@ import {
 import { PATTERN_PARTS, type PatternPart } from "../../../planning.ts";
 import { words } from "../../words/index.ts";
 import { edit } from "../actions.ts";
+import { Field, FieldOfLines } from "../field.tsx";
 import * as state from "../state.ts";
 import { typedInto } from "../typed-into.ts";
+import { movedEarlier, placesFor, takenOf } from "./part-places.ts";
 
 const nameOf = (part: PatternPart): string => words.pattern.partNames[part] ?? part;
 
-/** The parts of the pattern: those chosen in their order, then those left out. */
+/** The parts of the pattern, each at its place whether it is taken or left out. */
 function Parts() {
   const { parts } = patternOfText(state.text.value);
-  const out = PATTERN_PARTS.filter((part) => !parts.includes(part));
+  const last = useRef<readonly PatternPart[]>(PATTERN_PARTS);
+  const places = placesFor(parts, PATTERN_PARTS, last.current);
+  last.current = places;
   const take = (next: readonly PatternPart[], say: string) =>
     edit((text) => setPatternParts(text, next), say);
   return (
     <ul class="parts">
-      {[...parts, ...out].map((part) => {
+      {places.map((part) => {
         const within = parts.includes(part);
-        const at = parts.indexOf(part);
+        const name = nameOf(part);
         return (
           <li key={part}>
             <button
@@ -32,29 +36,25 @@ function Parts() {
               class="act donebox"
               aria-pressed={within}
               onClick={() => {
-                if (within && parts.length === 1) state.said.value = words.pattern.onePart;
-                else if (within)
-                  take(
-                    parts.filter((one) => one !== part),
-                    words.pattern.partOut(nameOf(part)),
-                  );
-                else take(asUsual([...parts, part]), words.pattern.partIn(nameOf(part)));
+                const others = parts.filter((one) => one !== part);
+                if (!within) take(takenOf(places, [...parts, part]), words.pattern.partIn(name));
+                else if (others.length === 0) state.said.value = words.pattern.onePart;
+                else take(others, words.pattern.partOut(name));
               }}
             >
               <span class="box" aria-hidden="true">
                 {within ? "✓" : ""}
               </span>
-              {nameOf(part)}
+              {name}
             </button>
-            {at < 1 ? null : (
+            {parts.indexOf(part) < 1 ? null : (
               <button
                 type="button"
                 class="act"
-                aria-label={words.pattern.moveEarlier(nameOf(part))}
+                aria-label={words.pattern.moveEarlier(name)}
                 onClick={() => {
-                  const next = [...parts];
-                  next.splice(at - 1, 2, part, parts[at - 1]!);
-                  take(next, words.pattern.moveEarlier(nameOf(part)));
+                  last.current = movedEarlier(places, parts, part);
+                  take(takenOf(last.current, parts), words.pattern.moveEarlier(name));
                 }}
               >
                 ↑
@@ -65,13 +65,6 @@ function Parts() {
       })}
     </ul>
   );
-}
-
-/** A part taken in again stands where it usually does, where the others stand as usual too. */
-function asUsual(parts: readonly PatternPart[]): PatternPart[] {
-  const usual = PATTERN_PARTS.filter((part) => parts.includes(part));
-  const others = parts.slice(0, -1);
-  return usual.filter((part) => others.includes(part)).join() === others.join() ? usual : [...parts];
 }
 
 /** The author's own words at one place of the pattern, as they are typed. */
@@ -108,7 +101,7 @@ function OwnWords() {
           ))}
         </select>
       </div>
-      <textarea
+      <FieldOfLines
         key={`${where} ${part}`}
         aria-label={words.pattern.ownWordsAt(words.pattern[where], nameOf(part))}
         rows={5}
@@ -143,7 +136,7 @@ export function PatternHand() {
           {(Object.keys(words.pattern.lines) as PatternLine[]).map((line) => (
             <label key={line}>
               <span>{words.pattern.lines[line]}</span>
-              <input
+              <Field
                 value={pattern.line(line)}
                 placeholder={words.pattern.lineExamples[line]}
                 onChange={({ currentTarget }) =>

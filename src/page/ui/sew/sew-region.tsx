@@ -1,7 +1,8 @@
 import { useEffect, useRef, useState } from "preact/hooks";
-import type { SewStep } from "../../planner/sewing.ts";
+import type { SewStep, SewUnit } from "../../planner/sewing.ts";
 import type { TakenBag } from "../../planner/taken-bags.ts";
 import { words } from "../../words/index.ts";
+import { seeWaysOf } from "../actions.ts";
 import { useAwake } from "../awake.ts";
 import { Drawing, useShown, Waiting } from "../later-regions.tsx";
 import { photoNamed } from "../pile.tsx";
@@ -12,6 +13,7 @@ import {
   canStep,
   goToStop,
   isDone,
+  madeInShort,
   madeOf,
   picturesIn,
   type Stop,
@@ -26,15 +28,11 @@ const shortTitle = (stop: Stop): string => (stop.kind === "unit" ? stop.unit.sho
 
 /** How many of it are made, in short. */
 function Made({ stop }: { stop: Stop }) {
-  const [first] = stop.steps;
-  if (first === undefined) return null;
-  if (isDone(stop))
-    return <span class="quiet made">{words.allMade(stop.kind === "unit" ? first.count : 1)}</span>;
-  const made =
-    stop.kind === "unit"
-      ? words.makeOf(madeOf(first), first.count)
-      : words.stopOf(stop.steps.filter((one) => madeOf(one) >= one.count).length, stop.steps.length);
-  return <span class="quiet made">{made}</span>;
+  const { kind, made, of } = madeInShort(stop);
+  if (of === 0) return null;
+  const told =
+    kind === "done" ? words.allMade(of) : kind === "made" ? words.makeOf(made, of) : words.stepsOf(made, of);
+  return <span class="quiet made">{told}</span>;
 }
 
 function List() {
@@ -151,6 +149,53 @@ function Bags({ bags, title }: { bags: readonly TakenBag[]; title: string }) {
   );
 }
 
+/** Where a print has an up, steps tell where its heads point: that word is not told by itself. */
+function AboutHeads() {
+  const told = sewingShown.value?.aboutHeads ?? "";
+  return told === "" ? null : <p class="quiet">{told}</p>;
+}
+
+/** The picture in hand, large, with its step in words. */
+function BigPicture({ now }: { now: SewUnit["pictures"][number] }) {
+  return (
+    <figure class="bigstep" aria-describedby="stepwords">
+      <div class="printed" dangerouslySetInnerHTML={{ __html: now.svg }} />
+      <figcaption aria-live="polite">
+        {now.number === "" ? null : <span class="no">{now.number}</span>}{" "}
+        {now.says.charAt(0).toUpperCase() + now.says.slice(1)}
+        {now.heading === "" ? null : <span class="quiet"> {now.heading}</span>}
+      </figcaption>
+      <div id="stepwords" class="stepwords">
+        {now.words.map((line, i) => (
+          <p key={i}>{line.trim()}</p>
+        ))}
+      </div>
+    </figure>
+  );
+}
+
+/** All pictures of a unit by their words, each to be taken in hand. */
+function PictureList({ stop, at }: { stop: Stop & { kind: "unit" }; at: number }) {
+  const { pictures } = stop.unit;
+  if (pictures.length < 2) return null;
+  return (
+    <ol class="small" aria-label={words.pictureOf(at + 1, pictures.length)}>
+      {pictures.map((picture, i) => (
+        <li key={i}>
+          <button
+            type="button"
+            class="act"
+            aria-current={i === at ? "step" : undefined}
+            onClick={() => goToStop(stop, i)}
+          >
+            {picture.number === "" ? "✓" : picture.number} {picture.says}
+          </button>
+        </li>
+      ))}
+    </ol>
+  );
+}
+
 function UnitStop({ stop }: { stop: Stop & { kind: "unit" } }) {
   const { pictures, blocks, step: told } = stop.unit;
   const at = Math.min(state.sewn.value.picture, Math.max(0, pictures.length - 1));
@@ -161,44 +206,21 @@ function UnitStop({ stop }: { stop: Stop & { kind: "unit" } }) {
     <>
       <p class="over">{words.unitOf(names)}</p>
       <h2>{stop.title}</h2>
+      {stop.unit.kind === "" || state.forClass.value ? null : (
+        <button type="button" class="act" onClick={() => seeWaysOf(stop.unit.kind)}>
+          {words.otherWays}
+        </button>
+      )}
       <div class="sewing">
-        {now === undefined ? null : (
-          <figure class="bigstep" aria-describedby="stepwords">
-            <div class="printed" dangerouslySetInnerHTML={{ __html: now.svg }} />
-            <figcaption aria-live="polite">
-              {now.number === "" ? null : <span class="no">{now.number}</span>}{" "}
-              {now.says.charAt(0).toUpperCase() + now.says.slice(1)}
-              {now.heading === "" ? null : <span class="quiet"> {now.heading}</span>}
-            </figcaption>
-            <div id="stepwords" class="stepwords">
-              {now.words.map((line, i) => (
-                <p key={i}>{line.trim()}</p>
-              ))}
-            </div>
-          </figure>
-        )}
+        {now === undefined ? null : <BigPicture now={now} />}
         <div class="beside">
           <Bags bags={stop.unit.bags} title={words.takeBags} />
           {told.table === null ? null : <Table table={told.table} />}
           <p class="sewcount">
             <Count of={told} />
           </p>
-          {pictures.length < 2 ? null : (
-            <ol class="small" aria-label={words.pictureOf(at + 1, pictures.length)}>
-              {pictures.map((picture, i) => (
-                <li key={i}>
-                  <button
-                    type="button"
-                    class="act"
-                    aria-current={i === at ? "step" : undefined}
-                    onClick={() => goToStop(stop, i)}
-                  >
-                    {picture.number === "" ? "✓" : picture.number} {picture.says}
-                  </button>
-                </li>
-              ))}
-            </ol>
-          )}
+          <PictureList stop={stop} at={at} />
+          <AboutHeads />
         </div>
       </div>
       <details class="notes" open={pictures.length === 0}>
@@ -295,6 +317,7 @@ function GroupStop({ stop }: { stop: GroupOnly }) {
         {pictured ? <GroupPictures stop={stop} /> : null}
         <div class="beside">
           <GroupSteps steps={group.steps} />
+          {stop.kind === "finishing" ? null : <AboutHeads />}
           {stop.kind !== "blocks"
             ? null
             : sewingShown.value?.aboutBlocks.map((line) => (

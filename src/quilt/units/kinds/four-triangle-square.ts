@@ -1,12 +1,13 @@
 import * as q from "../../../length/rational.ts";
 import { METHOD, UNIT } from "../../terms/names.ts";
+import { asEighth } from "../../turning/whole-turns.ts";
 import { diagonalOf, halfSquareExtra, quarterSquareExtra } from "../allowance.ts";
 import { notSquare } from "../design.ts";
 import { at } from "../outlines/outlines.ts";
 import * as r from "../outlines/roots.ts";
 import { lie, methodsOf, NOTHING_MORE, square } from "../recipe.ts";
 import { templatesMethod } from "../templates.ts";
-import type { Eighth, UnitDesign, UnitKind } from "../types.ts";
+import type { UnitDesign, UnitKind } from "../types.ts";
 import { quarteredFormula, quarteredSquare } from "./quarter-square-triangle.ts";
 
 /*
@@ -29,7 +30,7 @@ function patches(design: UnitDesign): ReturnType<UnitKind["patches"]> {
     spot,
     outline: [corners[i] ?? middle, corners[(i + 1) % 4] ?? middle, middle],
     shape: "quarter",
-    facing: (2 * i) as Eighth,
+    facing: asEighth(2 * i),
   }));
 }
 

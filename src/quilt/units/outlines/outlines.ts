@@ -1,7 +1,8 @@
 import type { Rational } from "../../../length/rational.ts";
 import * as q from "../../../length/rational.ts";
 import { type Surd, surd } from "../../../length/surd.ts";
-import type { Eighth, ExactPoint, Outline, Quarter } from "../types.ts";
+import { asQuarter } from "../../turning/whole-turns.ts";
+import type { Eighth, ExactPoint, Outline } from "../types.ts";
 import type { RootSum } from "./roots.ts";
 import * as r from "./roots.ts";
 
@@ -192,7 +193,7 @@ const HALF_ROOT2: RootSum = r.rootOf(q.rational(1n, 2n));
 
 /** The outline turned clockwise as seen by eighths of a turn, about the origin. */
 export function turned(outline: RootOutline, eighths: Eighth): RootOutline {
-  const quarters = Math.floor(eighths / 2) as Quarter;
+  const quarters = asQuarter(Math.floor(eighths / 2));
   const quartered = outline.map((point) => {
     let { x, y } = point;
     for (let i = 0; i < quarters; i += 1) [x, y] = [r.minus([], y), x];

@@ -215,25 +215,30 @@ function shareClass(share: number): string {
 
 const LIST_COLUMNS = { 1: "", 2: " two", 3: " two three" } as const;
 
+function headingMarkup({ text, tick }: Extract<Block, { kind: "heading" }>, ticked: boolean): Child {
+  if (tick === undefined || !ticked) return element("h3", {}, text);
+  const label = element(
+    "label",
+    { class: "heading-tick" },
+    tickBox(tick),
+    " ",
+    element("span", { class: "what" }, text),
+  );
+  return element("h3", { class: "ticked" }, label);
+}
+
+function cautionMarkup({ tool, rules }: Extract<Block, { kind: "cautions" }>["tools"][number]): Child {
+  const items = rules.map((rule) => element("li", {}, rule));
+  return element("div", { class: "caution" }, element("h3", {}, tool), element("ul", {}, items));
+}
+
 /** One block of a section as HTML; `id` starts the ids inside it, `ticked`: with boxes to tick. */
 export function blockMarkup(block: Block, id: string, ticked: boolean, words: Words): Child {
   switch (block.kind) {
     case "text":
       return element("p", { class: block.tone, dir: "auto" }, block.text);
     case "heading":
-      return block.tick === undefined || !ticked
-        ? element("h3", {}, block.text)
-        : element(
-            "h3",
-            { class: "ticked" },
-            element(
-              "label",
-              { class: "heading-tick" },
-              tickBox(block.tick),
-              " ",
-              element("span", { class: "what" }, block.text),
-            ),
-          );
+      return headingMarkup(block, ticked);
     case "list":
       return element(
         "ul",
@@ -249,22 +254,7 @@ export function blockMarkup(block: Block, id: string, ticked: boolean, words: Wo
         ),
       );
     case "cautions":
-      return element(
-        "div",
-        { class: "cautions" },
-        block.tools.map(({ tool, rules }) =>
-          element(
-            "div",
-            { class: "caution" },
-            element("h3", {}, tool),
-            element(
-              "ul",
-              {},
-              rules.map((rule) => element("li", {}, rule)),
-            ),
-          ),
-        ),
-      );
+      return element("div", { class: "cautions" }, block.tools.map(cautionMarkup));
     case "table":
       return element("div", { class: "table" }, tableMarkup(block.table, `${id}-row`));
     case "picture":

@@ -190,6 +190,29 @@ function cutsOf(atoms: readonly Atom[], sections: readonly Broken[]): Cut[] {
   });
 }
 
+/** A drawing in full size has its sheet to itself. */
+function layFullSize({ section, block }: Atom, sections: readonly Broken[], laid: LaidSection[]): void {
+  const full = sections[section]?.blocks[block]?.block;
+  if (full === undefined) return;
+  const own = { fresh: true, height: LEAF.height, gap: 0, close: false, scale: 0.75 };
+  laid[section]?.blocks.push({ block: full, ...own });
+}
+
+/** What stands on one page goes to its sections: their heads, and their blocks. */
+function layOnPage(placed: ReturnType<typeof setIn>, fresh: boolean, laid: LaidSection[]): void {
+  for (const [i, { section, head, gap, standing }] of placed.entries()) {
+    const to = laid[section];
+    if (to === undefined) continue;
+    const begins = i === 0 && fresh;
+    const close = gap === GAP.closeBlock || gap === GAP.closeSection;
+    if (standing === null) Object.assign(to, { fresh: begins, gap, close, head });
+    else {
+      const { block, height, scale } = standing;
+      to.blocks.push({ block, fresh: begins, height, gap, close, scale });
+    }
+  }
+}
+
 function laidWith(book: Book, sections: readonly Broken[], cover: number): LaidBook & { cost: number } {
   const atoms = atomsOf(sections);
   const cuts = cutsOf(atoms, sections);
@@ -216,35 +239,13 @@ function laidWith(book: Book, sections: readonly Broken[], cover: number): LaidB
     const own = atoms.slice(from, end);
     const fresh = from > 0 || alone;
     if (own[0] !== undefined && cuts[from]?.alone === true) {
-      const { section, block } = own[0];
-      const full = sections[section]?.blocks[block]?.block;
-      if (full !== undefined)
-        laid[section]?.blocks.push({
-          block: full,
-          fresh: true,
-          height: LEAF.height,
-          gap: 0,
-          close: false,
-          scale: 0.75,
-        });
+      layFullSize(own[0], sections, laid);
       fill.push(1);
-      from = end;
-      continue;
+    } else {
+      const placed = setIn(placedOn(sections, own, fresh), fresh ? ROOM : ROOM - cover);
+      layOnPage(placed, fresh, laid);
+      if (fresh) fill.push(heightsOf(placed).usual / LEAF.height);
     }
-    const placed = setIn(placedOn(sections, own, fresh), fresh ? ROOM : ROOM - cover);
-    for (const [i, { section, head, gap, standing }] of placed.entries()) {
-      const to = laid[section];
-      if (to === undefined) continue;
-      const begins = i === 0 && fresh;
-      const close = gap === GAP.closeBlock || gap === GAP.closeSection;
-      if (standing === null) Object.assign(to, { fresh: begins, gap, close, head });
-      else {
-        const { block, height, scale } = standing;
-        to.blocks.push({ block, fresh: begins, height, gap, close, scale });
-      }
-    }
-    const { usual } = heightsOf(placed);
-    if (fresh) fill.push(usual / LEAF.height);
     from = end;
   }
   const kinds = laid.flatMap(({ blocks }) => blocks.map(({ block }) => block.kind));
