@@ -32,9 +32,10 @@ import { searchWork } from "./work-search.ts";
 const MOST_COLUMNS = 90;
 /** Fullest strips of few sizes that are looked at, and partial plans seen, where all strips are planned anew. */
 const ALL = { few: 120, nodes: 1500 } as const;
-/** The same where a few strips are, and how many such groups are tried. */
+/** The same where a few strips are. So many twos are tried, and threes up to so many groups: later ones gain nothing. */
 const SOME = { few: 40, nodes: 60 } as const;
-const MOST_GROUPS = 80;
+const MOST_TWOS = 80;
+const MOST_GROUPS = 40;
 
 /**
  * Looks for a plan of less work at the cutting mat (see `workOf`) that takes no more than `lengthLimit` of the
@@ -207,7 +208,7 @@ function groupsOf(strips: readonly StripCount[]): Filling[][] {
   const sorted = strips.map(({ filling }) => filling).sort((a, b) => b.height - a.height);
   const twos = sorted.flatMap((a, i) => sorted.slice(i + 1).map((b) => [a, b]));
   const threes = twos.flatMap(([a, b]) => sorted.slice(sorted.indexOf(b!) + 1).map((c) => [a!, b!, c]));
-  return [...twos, ...threes].slice(0, MOST_GROUPS);
+  return [...twos.slice(0, MOST_TWOS), ...threes.slice(0, Math.max(0, MOST_GROUPS - twos.length))];
 }
 
 /** The strips there are, what a cutter would think of, and the fullest of few sizes. */

@@ -56,7 +56,7 @@ export interface RollQuestion extends CuttingRules {
 export type SheetSize = Pick<SheetStock, "across" | "along" | "firstCut">;
 
 /** Sheets of one kind that may be used at no further cost. */
-export interface GivenSheet {
+interface GivenSheet {
   sheet: SheetSize;
   count: number;
 }
