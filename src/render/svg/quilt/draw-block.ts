@@ -157,28 +157,37 @@ export function blockScene(
       nodes.push(...bagLetters(design.patches, bags, at, moved, lettersOn(fabrics)));
   }
   const lines = bags === undefined ? unitLines(design) : unitMadeLines(design, bags, words);
-  const told =
-    (text: string): Cell =>
-    (box) => [textIn(cleanText(text), box, { size: 9.5 })];
-  const cells = lines.map(told);
-  const below = top + down * scale + gapsDown * APART + 18;
-  const list = section(words.drawings.quilt.units, cells, { columns: 2, cellHeight: 15, top: below });
-  const bagCells = (bags === undefined ? [] : bagLines(design, bags, ruler, words)).map(told);
-  const bagList = section(words.drawings.quilt.bags, bagCells, {
-    columns: 2,
-    cellHeight: 15,
-    top: list.bottom + 6,
-  });
+  const bagsTold = bags === undefined ? [] : bagLines(design, bags, ruler, words);
+  const lists = unitLists(lines, bagsTold, top + down * scale + gapsDown * APART + 18, words);
   const picture = {
     idPrefix,
     title: `${words.drawings.quilt.block}: ${name}`,
     description: words.drawings.quilt.blockDescribed(lines, design.count),
-    nodes: [...nodes, ...list.nodes, ...bagList.nodes],
+    nodes: [...nodes, ...lists.nodes],
     patches: design.patches,
     scale,
-    bottom: bagCells.length === 0 ? list.bottom : bagList.bottom,
+    bottom: lists.bottom,
   };
   return patchPage(picture, fabrics, words);
+}
+
+/** The units of a block, and the bags they are from, in two columns from a height down. */
+function unitLists(
+  units: readonly string[],
+  bags: readonly string[],
+  top: number,
+  words: Words,
+): { nodes: SceneNode[]; bottom: number } {
+  const told =
+    (text: string): Cell =>
+    (box) => [textIn(cleanText(text), box, { size: 9.5 })];
+  const two = { columns: 2, cellHeight: 15 };
+  const list = section(words.drawings.quilt.units, units.map(told), { ...two, top });
+  const bagList = section(words.drawings.quilt.bags, bags.map(told), { ...two, top: list.bottom + 6 });
+  return {
+    nodes: [...list.nodes, ...bagList.nodes],
+    bottom: bags.length === 0 ? list.bottom : bagList.bottom,
+  };
 }
 
 /** A block, finished and set apart into units, as an SVG document. */

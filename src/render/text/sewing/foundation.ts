@@ -63,14 +63,14 @@ function piecedLines(
     const patch = part.patches[one.adds - 1];
     const toward = words.foundation.toward(one.toward.x, one.toward.y);
     const what = patch === undefined ? "" : patchSaid(patch, part, plan, words);
-    return words.foundation.line(
-      one.number,
-      one.adds,
+    return words.foundation.line({
+      number: one.number,
+      patch: one.adds,
       what,
-      runSaid(one, foundation.grid, words),
+      run: runSaid(one, foundation.grid, words),
       toward,
-      patch?.lay === "crease" ? seam : null,
-    );
+      crease: patch?.lay === "crease" ? seam : null,
+    });
   });
   const squares = words.foundation.squares(part.finished.across, part.finished.down);
   return [

@@ -88,8 +88,7 @@ function cornerBag(round: BorderRound, making: Making, plan: Plan, words: Words)
 /** One pair: measured, cut or marked, sewn on, pressed, and what it makes of the top. */
 function pairTold(
   round: BorderRound,
-  strips: BorderStrips,
-  after: string,
+  { strips, after }: { strips: BorderStrips; after: string },
   making: Making,
   plan: Plan,
   words: Words,
@@ -101,15 +100,9 @@ function pairTold(
     ? [words.borders.cornerstones(cornerBag(round, making, plan, words))]
     : [];
   if (round.pieced) {
+    const inCorners = !strips.cornerstones && round.kind === "butted" && round.strips[0] !== strips;
     const rows = strips.sides.map((each) =>
-      borderRow(
-        round.number,
-        each,
-        !strips.cornerstones && round.kind === "butted" && round.strips[0] !== strips,
-        making,
-        plan,
-        words,
-      ),
+      borderRow({ number: round.number, side: each, corners: inCorners }, making, plan, words),
     );
     const alike = rows.every((row) => row === rows[0]);
     const told = alike
@@ -177,8 +170,8 @@ function roundLines(round: BorderRound, making: Making, plan: Plan, words: Words
     round.kind === "mitred"
       ? mitreLines(round, making, plan, words)
       : [
-          pairTold(round, first, half, making, plan, words),
-          pairTold(round, second, done, making, plan, words),
+          pairTold(round, { strips: first, after: half }, making, plan, words),
+          pairTold(round, { strips: second, after: done }, making, plan, words),
         ];
   return [
     ...runLines(round, plan, words),
