@@ -12,6 +12,7 @@ export { motifTurnings } from "./choices/arranging/motif-turnings.ts";
 export { readArrangements, turnings } from "./choices/arranging/turnings.ts";
 export { compareKits, compareSorts, type Kits } from "./choices/kits/kits.ts";
 export { type ClassPlanned, planClass } from "./choices/kits/plan-class.ts";
+export { planClassWith } from "./choices/kits/plan-class-with.ts";
 export { readKits } from "./choices/kits/read-kits.ts";
 export { compareMethods } from "./choices/methods/compare-methods.ts";
 export type { Comparison } from "./choices/methods/comparison.ts";

@@ -6,7 +6,7 @@
 export { arrangeBlocks } from "./choices/arranging/arrange-blocks.ts";
 export { type MotifWays, motifTurned, motifWays } from "./choices/arranging/motif-ways.ts";
 export { compareSorts } from "./choices/kits/kits.ts";
-export { planClass } from "./choices/kits/plan-class.ts";
+export { planClassWith } from "./choices/kits/plan-class-with.ts";
 export { KITS_OF_FILE, readKits } from "./choices/kits/read-kits.ts";
 export { compareMethods } from "./choices/methods/compare-methods.ts";
 export { planWith } from "./choices/plan-with.ts";

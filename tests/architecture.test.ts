@@ -1,7 +1,8 @@
-import { readdirSync, readFileSync } from "node:fs";
-import { dirname, join, relative, sep } from "node:path";
+import { readFileSync } from "node:fs";
+import { dirname, join } from "node:path";
 import ts from "typescript";
 import { describe, expect, test } from "vitest";
+import { keyOf, sourceFile, sourcePaths } from "./support/sources.ts";
 
 /**
  * The floor plan as data: which rooms of src may import which. `types` may be imported as types only.
@@ -39,7 +40,7 @@ const FLOOR_PLAN: Readonly<Record<string, Rule>> = {
     types: ["plan", "spec"],
     packages: ["csv-parse", "csv-stringify"],
   },
-  audit: { rooms: [], types: ["plan", "cutlist", "making", "quilt", "length"], packages: [] },
+  audit: { rooms: [], types: ["plan", "cutlist", "making", "quilt", "length", "diagnostics"], packages: [] },
   render: {
     rooms: ["words", "length", "diagnostics", "stock", "plan/proved"],
     types: ["plan", "quilt", "cutlist", "making", "stash", "choices", "savings", "state"],
@@ -220,17 +221,6 @@ interface Import {
   typeOnly: boolean;
 }
 
-const SRC = join(import.meta.dirname, "..", "src");
-
-function filesIn(folder: string): string[] {
-  return readdirSync(folder, { withFileTypes: true }).flatMap((entry) => {
-    const path = join(folder, entry.name);
-    return entry.isDirectory() ? filesIn(path) : /\.tsx?$/.test(entry.name) ? [path] : [];
-  });
-}
-
-const asKey = (path: string) => relative(SRC, path).split(sep).join("/");
-
 function isTypeOnly(statement: ts.ImportDeclaration | ts.ExportDeclaration): boolean {
   if (ts.isExportDeclaration(statement)) {
     const named = statement.exportClause;
@@ -247,13 +237,13 @@ function isTypeOnly(statement: ts.ImportDeclaration | ts.ExportDeclaration): boo
 }
 
 function importsOf(path: string): Import[] {
-  const source = ts.createSourceFile(path, readFileSync(path, "utf8"), ts.ScriptTarget.ES2023, true);
+  const source = sourceFile(path);
   const found: Import[] = [];
   const add = (specifier: ts.Expression | undefined, typeOnly: boolean) => {
     if (specifier === undefined || !ts.isStringLiteral(specifier)) return;
     const { text } = specifier;
-    const to = text.startsWith(".") ? asKey(join(dirname(path), text)) : text;
-    found.push({ from: asKey(path), to, typeOnly });
+    const to = text.startsWith(".") ? keyOf(join(dirname(path), text)) : text;
+    found.push({ from: keyOf(path), to, typeOnly });
   };
   const visit = (node: ts.Node): void => {
     if (ts.isImportDeclaration(node)) add(node.moduleSpecifier, isTypeOnly(node));
@@ -282,7 +272,7 @@ const isOurs = (to: string) => /\.tsx?$/.test(to);
 const packageOf = (to: string) =>
   (to.startsWith("@") ? to.split("/").slice(0, 2) : to.split("/").slice(0, 1)).join("/");
 
-const paths = filesIn(SRC);
+const paths = sourcePaths();
 const imports = paths.flatMap(importsOf);
 
 /** An import of a room that stands above its own, or beside it without being named. */
@@ -297,7 +287,7 @@ function isUpward({ from, to, typeOnly }: Import): boolean {
 
 describe("the floor plan", () => {
   test("every file of src is in a known room", () => {
-    const unknown = paths.map(asKey).filter((key) => !(roomOf(key) in FLOOR_PLAN));
+    const unknown = paths.map(keyOf).filter((key) => !(roomOf(key) in FLOOR_PLAN));
     expect(unknown).toEqual([]);
   });
 
@@ -319,11 +309,11 @@ describe("the floor plan", () => {
   test("the page takes no words before it knows its language", () => {
     // A module is read once, in whatever language that is; what a drawing says is asked when it is drawn.
     const early = paths
-      .filter((path) => asKey(path).startsWith("page/"))
+      .filter((path) => keyOf(path).startsWith("page/"))
       .filter((path) =>
         /^(?:export )?(?:const|let) .*=\s*(?:words|tongue|language)\b/m.test(readFileSync(path, "utf8")),
       );
-    expect(early.map(asKey).filter((key) => !key.startsWith("page/words/"))).toEqual([]);
+    expect(early.map(keyOf).filter((key) => !key.startsWith("page/words/"))).toEqual([]);
   });
 
   test("a language is a folder that nobody but the doors' own list names", () => {
@@ -361,13 +351,13 @@ describe("the floor plan", () => {
       );
     expect(wrong.map(({ from, to }) => `${from} imports ${to}`)).toEqual([]);
     const asking = paths
-      .filter((path) => !ROOMS_WITH_A_CLOCK.includes(roomOf(asKey(path))))
+      .filter((path) => !ROOMS_WITH_A_CLOCK.includes(roomOf(keyOf(path))))
       .filter((path) =>
         /\bprocess\.(env|argv|exit|std|cwd|on)|Math\.random|new Date\b|toLocale\w*\(\)/.test(
           readFileSync(path, "utf8"),
         ),
       );
-    expect(asking.map(asKey)).toEqual([]);
+    expect(asking.map(keyOf)).toEqual([]);
   });
 
   test("no file reaches itself through its imports", () => {
@@ -392,13 +382,13 @@ describe("files", () => {
   test(`none is longer than ${CEILING} lines, tables excepted`, () => {
     const long = paths
       .filter((path) => readFileSync(path, "utf8").split("\n").length > CEILING + 1)
-      .map(asKey)
+      .map(keyOf)
       .filter((key) => !TABLES.includes(key));
     expect(long).toEqual([]);
   });
 
   test("none has a name that says nothing", () => {
-    const vague = paths.map(asKey).filter((key) =>
+    const vague = paths.map(keyOf).filter((key) =>
       key
         .replace(/\.tsx?$/, "")
         .split("/")

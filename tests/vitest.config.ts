@@ -10,7 +10,8 @@ export default defineConfig({
     testTimeout: 60_000,
     hookTimeout: 60_000,
     maxWorkers: 2,
-    execArgv: SOLVER_FLAGS,
+    // Tests make much that is soon thrown away: with more room for it less of their time goes into collecting it.
+    execArgv: [...SOLVER_FLAGS, "--max-semi-space-size=64"],
     // Test files share what they import: none of them changes a module, and loading takes longer than most tests.
     isolate: false,
   },

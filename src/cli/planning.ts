@@ -1,6 +1,6 @@
 import type { KitsAsked } from "../choices/kits/read-kits.ts";
 import type { Diagnostic, Outcome } from "../diagnostics/types.ts";
-import type { ClassPlanned, EngineJob, PlanOptions, planSpec } from "../index.ts";
+import type { ClassPlanned, EngineJob, PlanOptions } from "../index.ts";
 import type { Solve } from "../plan/index.ts";
 import type { Plan } from "../plan/types.ts";
 import type { Spec } from "../spec/index.ts";
@@ -134,7 +134,7 @@ export async function planText(
   beside: Beside = NOTHING_BESIDE,
   wanted: Wanted = "plan",
 ): Promise<Planned | Ended> {
-  const { planWith, quickSolve, readSpecFile, withoutEasing } = await import("../index.ts");
+  const { planClassWith, quickSolve, readSpecFile, withoutEasing } = await import("../index.ts");
   const source = reworded === undefined ? text : undefined;
   const said = (all: readonly Diagnostic[]) => (reworded === undefined ? all : all.map(reworded));
   const read = readSpecFile(text, name, beside.decimal ?? null, io.words.language);
@@ -157,14 +157,13 @@ export async function planText(
   const pool = await poolOf(io, options, true);
   const once = wanted === "strips" || wanted === "amounts" ? quickSolve(pool.solve) : pool.solve;
   const solve = wanted === "room" || wanted === "amounts" ? withoutEasing(once) : once;
-  const way = await planningBy(spec, kits.value);
-  const outcome = await planWith(spec, options, sources, solve, way.plan);
+  const outcome = await planClassWith(spec, kits.value, { options, sources }, solve);
   pool.clear();
   const diagnostics = [...read.diagnostics, ...(restated?.diagnostics ?? []), ...outcome.diagnostics];
   if (outcome.value === null) return { code: failWith(said(diagnostics), source, values.json, io) };
   report(said(diagnostics), source, io);
-  const { plan, fromFatQuarters } = outcome.value;
-  return { plan: { ...plan, diagnostics }, spec, options, sources, fromFatQuarters, planned: way.planned() };
+  const { plan, ...found } = outcome.value;
+  return { plan: { ...plan, diagnostics }, spec, options, sources, ...found };
 }
 
 /** The sorts of kits asked for, as the file understands them; null where none are. */
@@ -199,26 +198,6 @@ async function clothBeside(
   if (ends !== null && "problem" in ends) return misread(ends.problem);
   const bolts = { usable: width?.value ?? null, bolt: ends?.value ?? null };
   return { sources: { stash, fatQuarters: beside.fatQuarters }, bolts };
-}
-
-type PlanBy = typeof planSpec;
-
-/** How a file is planned: by itself, or as a class of several sorts of kits, which is then at hand. */
-async function planningBy(
-  spec: Spec,
-  kits: readonly KitsAsked[] | null,
-): Promise<{ plan: PlanBy; planned(): ClassPlanned | null }> {
-  const { planClass, planSpec } = await import("../index.ts");
-  if (kits === null || spec.kind !== "quilt") return { plan: planSpec, planned: () => null };
-  let planned: ClassPlanned | null = null;
-  return {
-    async plan(_, withCloth, by) {
-      const { value, diagnostics } = await planClass(spec, kits, withCloth, by);
-      planned = value;
-      return { value: value?.batch ?? null, diagnostics };
-    },
-    planned: () => planned,
-  };
 }
 
 /** A quilt for another ruler, and what changed; a cut list cannot be restated. */

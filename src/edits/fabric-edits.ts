@@ -1,6 +1,6 @@
 import { fabricKey } from "../stock/index.ts";
 import { readModel } from "./model.ts";
-import { readText, valueAt, withItem, withoutValue, withValue } from "./text-edit.ts";
+import { readText, valueAt, withItem, withoutValue, withValue, withValueAtAll } from "./text-edit.ts";
 import type { Value } from "./values.ts";
 
 /** A fabric more at the end of the list. */
@@ -99,15 +99,15 @@ export function renameFabric(text: string, index: number, name: string): string 
   const old = model.fabrics[index];
   if (old === undefined || name.trim() === "" || old.name === name) return text;
   if (model.fabrics.some((other) => other !== old && fabricKey(other.name) === fabricKey(name))) return text;
-  const places = placesNaming(readText(text).toJS(), old.name, []);
-  return places.reduce((made, path) => withValue(made, path, name), text);
+  const places = placesNaming(readText(text).plain(), old.name, []);
+  return withValueAtAll(text, places, name);
 }
 
 /** Whether anything in the quilt is made of this fabric. */
 export function fabricIsUsed(text: string, index: number): boolean {
   const { fabrics } = readModel(text);
   const name = fabrics[index]?.name ?? "";
-  return placesNaming(readText(text).toJS(), name, []).some(([section]) => section !== "fabrics");
+  return placesNaming(readText(text).plain(), name, []).some(([section]) => section !== "fabrics");
 }
 
 /** Takes away a fabric nothing is made of; one in use stays. */

@@ -294,14 +294,8 @@ const fabricOf = (value: unknown): string => text(value) || text(dict(value).fab
 export const readModel = keepingLast(4, modelOf);
 
 function modelOf(source: string): QuiltModel {
-  const doc = readText(source);
-  let whole: unknown = null;
-  try {
-    whole = doc.toJS({ maxAliasCount: 0 });
-  } catch {
-    // A file with aliases is refused by the reader too, with the reason.
-  }
-  const file = dict(whole);
+  const read = readText(source);
+  const file = dict(read.plain());
   const unit = unitOf(file.units);
   const fabrics = list(file.fabrics).map((one, index) => ({
     name: text(dict(one).name),
@@ -315,7 +309,7 @@ function modelOf(source: string): QuiltModel {
   const blocks = Object.entries(dict(file.blocks)).map(([key, block]) => readBlock(key, block, unit));
   const known = new Set(blocks.map(({ key }) => key));
   return {
-    sound: doc.errors.length === 0,
+    sound: read.faults === 0,
     kind: file.blocks !== undefined ? "quilt" : file.fabrics !== undefined ? "cut-list" : "unreadable",
     name: text(file.name),
     unit,

@@ -1,5 +1,5 @@
 import type { Document, Node } from "yaml";
-import { nodeAt, type Path, readText } from "./text-edit.ts";
+import { nodeAt, type Path, readDocument } from "./text-parts.ts";
 
 /** A place of a quilt that can be in hand on the page. */
 export type QuiltPlace =
@@ -68,7 +68,7 @@ const pathOf = (place: QuiltPlace): Path => {
 
 /** Where the text says what is in hand; null where it does not say it in one place. */
 export function stretchFor(text: string, place: QuiltPlace): Stretch | null {
-  const doc = readText(text);
+  const doc = readDocument(text);
   if (place.kind === "border" || place.kind === "fabric") return stretchOf(nodeAt(doc, pathOf(place)));
   const lines = drawnWords(text, doc, pathOf(place));
   if (lines.length === 0)
@@ -81,7 +81,7 @@ export function stretchFor(text: string, place: QuiltPlace): Stretch | null {
 
 /** What stands at a letter of the text; null where nothing does that can be in hand. */
 export function placeFor(text: string, offset: number): QuiltPlace | null {
-  const doc = readText(text);
+  const doc = readDocument(text);
   const within = (path: Path): boolean => {
     const stretch = stretchOf(nodeAt(doc, path));
     return stretch !== null && offset >= stretch.from && offset <= stretch.to;

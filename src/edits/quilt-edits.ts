@@ -127,24 +127,28 @@ export function fillTurns(text: string, block: string, rule: FillRule, first: nu
 }
 
 /** Rules that put one block in many places. */
-export type PutRule = "everywhere" | "every-other" | "rows" | "columns" | "edge";
+export type PutRule = "everywhere" | "every-other" | "rows" | "columns" | "edge" | "this-row" | "this-column";
 
-const PUTS: Readonly<
-  Record<PutRule, (row: number, column: number, last: { row: number; column: number }) => boolean>
-> = {
+const PUTS: Readonly<Record<PutRule, (at: Place, last: Place, hand: Place) => boolean>> = {
   everywhere: () => true,
-  "every-other": (row, column) => (row + column) % 2 === 1,
-  rows: (row) => row % 2 === 1,
-  columns: (_, column) => column % 2 === 1,
-  edge: (row, column, last) => row === 0 || column === 0 || row === last.row || column === last.column,
+  "every-other": ({ row, column }) => (row + column) % 2 === 1,
+  rows: ({ row }) => row % 2 === 1,
+  columns: ({ column }) => column % 2 === 1,
+  edge: ({ row, column }, last) => row === 0 || column === 0 || row === last.row || column === last.column,
+  "this-row": ({ row }, _, hand) => row === hand.row,
+  "this-column": ({ column }, _, hand) => column === hand.column,
 };
 
-/** Puts a block, as drawn, in every place a rule names. */
-export function fillBlocks(text: string, block: string, rule: PutRule): string {
+/**
+ * Puts a block, as drawn, in every place a rule names.
+ * @param hand the place in hand, for the rules that speak of its row or column
+ */
+export function fillBlocks(text: string, block: string, rule: PutRule, hand: Place): string {
   const { rows } = readModel(text).setting;
   const places = rows.flatMap((row, r) =>
     row.flatMap((placed, c) => {
-      const named = PUTS[rule](r, c, { row: rows.length - 1, column: row.length - 1 });
+      const last = { row: rows.length - 1, column: row.length - 1 };
+      const named = PUTS[rule]({ row: r, column: c }, last, hand);
       return !named || placed.block === block
         ? []
         : [{ at: { row: r, column: c }, placed: { block, turn: 0, colourway: "" } }];

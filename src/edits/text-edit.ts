@@ -1,52 +1,39 @@
+import { type Document, isMap, isScalar, isSeq, type Node, type Pair, type YAMLMap } from "yaml";
 import {
-  type Document,
-  isMap,
-  isScalar,
-  isSeq,
-  type Node,
-  type Pair,
-  parseDocument,
-  type YAMLMap,
-} from "yaml";
-import { keepingLast, sameValue, type Value, writtenText, writtenValue } from "./values.ts";
+  keyOf,
+  nodeAt,
+  type Path,
+  parsed,
+  partNamed,
+  readDocument,
+  type TextRead,
+  valueIn,
+} from "./text-parts.ts";
+import { sameValue, type Value, writtenText, writtenValue } from "./values.ts";
 
-/**
+export { type Path, readText } from "./text-parts.ts";
+
+/*
  * Edits of a YAML or JSON text that leave every letter alone that need not change: comments, order, spelling, blank
  * lines. Each edit is cut into the text at the place the parser names, and read back; where the cut text does not
- * mean what was wanted, the parser's own printing of the changed document is taken instead.
+ * mean what was wanted, the parser's own printing of the changed document is taken instead. Where the text falls into
+ * parts, only the part of the key is read and written.
  */
-export type Path = readonly (string | number)[];
-
-const parsed = (text: string): Document.Parsed =>
-  parseDocument(text, { strict: false, uniqueKeys: false, logLevel: "error" });
-
-/** One gesture asks for the same text a dozen times; documents read here are looked at, never changed. */
-export const readText = keepingLast(4, parsed);
 
 const isJson = (text: string): boolean => text.trimStart().startsWith("{");
 
-function keyOf(pair: Pair): string {
-  return isScalar(pair.key) ? String(pair.key.value) : "";
-}
-
-export function nodeAt(doc: Document.Parsed, path: Path): Node | null {
-  let node = doc.contents as Node | null;
-  for (const step of path) {
-    if (isSeq(node)) node = (node.items[Number(step)] as Node | undefined) ?? null;
-    else if (isMap(node))
-      node = (node.items.find((pair) => keyOf(pair) === String(step))?.value as Node) ?? null;
-    else return null;
-  }
-  return node;
-}
-
 /** The plain value at a path; undefined where there is none. */
-export function valueAt(doc: Document.Parsed, path: Path): unknown {
-  return (nodeAt(doc, path) as { toJS?(doc: Document.Parsed): unknown } | null)?.toJS?.(doc);
-}
+export const valueAt = (read: TextRead, path: Path): unknown => read.value(path);
 
 const splice = (text: string, from: number, to: number, by: string): string =>
   text.slice(0, from) + by + text.slice(to);
+
+/** Letters of a text with what stands in their place after an edit. */
+interface Cut {
+  from: number;
+  to: number;
+  by: string;
+}
 
 const lineStart = (text: string, at: number): number => text.lastIndexOf("\n", at - 1) + 1;
 
@@ -89,7 +76,7 @@ function inBrackets(doc: Document.Parsed, path: Path): boolean {
   return false;
 }
 
-function replaced(text: string, doc: Document.Parsed, path: Path, value: Value): string | null {
+function replaced(text: string, doc: Document.Parsed, path: Path, value: Value): Cut | null {
   const node = nodeAt(doc, path);
   const range = node?.range;
   if (node === null || range === null || range === undefined) return null;
@@ -102,7 +89,7 @@ function replaced(text: string, doc: Document.Parsed, path: Path, value: Value):
     const margin = /^[|>][^\n]*\n( +)/.exec(old)?.[1]?.length;
     const by = literal(value, margin === undefined ? keyStart : margin - 2);
     const to = old.endsWith("\n") ? range[1] : pastLine(text, range[1]);
-    return splice(text, range[0], to, by);
+    return { from: range[0], to, by };
   }
   let by = writtenValue(value, json);
   // The kind of quotes she chose stays.
@@ -111,7 +98,7 @@ function replaced(text: string, doc: Document.Parsed, path: Path, value: Value):
     if (node.type === "QUOTE_SINGLE") by = `'${value.replaceAll("'", "''")}'`;
   }
   if (range[0] === range[1] && text[range[0] - 1] === ":") by = ` ${by}`;
-  return splice(text, range[0], range[1], old.endsWith("\n") ? `${by}\n` : by);
+  return { from: range[0], to: range[1], by: old.endsWith("\n") ? `${by}\n` : by };
 }
 
 /** A value after its key, over as many lines as makers give it: drawings and lists of groups downwards, the rest on one. */
@@ -216,6 +203,15 @@ function removed(text: string, doc: Document.Parsed, path: Path): string | null 
   return splice(text, start, pastLine(text, to(item)), "");
 }
 
+/** Writes into plain values; a path that leads nowhere changes nothing. */
+function setAt(whole: unknown, path: Path, value: Value): void {
+  let parent = whole;
+  for (const step of path.slice(0, -1))
+    parent = (parent as Record<string | number, unknown> | undefined)?.[step];
+  if (typeof parent === "object" && parent !== null)
+    (parent as Record<string | number, unknown>)[path.at(-1)!] = value;
+}
+
 /** Changes the plain value as the edit should: what the edited text has to mean. */
 function changed(
   value: unknown,
@@ -232,7 +228,7 @@ function changed(
 /** The cut text where it means what was wanted and brings no fault that was not there; else null. */
 function checked(text: string | null, wanted: unknown, before: Document.Parsed): string | null {
   if (text === null) return null;
-  const doc = readText(text);
+  const doc = readDocument(text);
   return doc.errors.length <= before.errors.length && sameValue(plain(doc), wanted) ? text : null;
 }
 
@@ -256,19 +252,31 @@ function printed(text: string, change: (doc: Document.Parsed) => void): string {
   return doc.toString({ lineWidth: 0 });
 }
 
+/** An edit below one key of the file, in the letters of that key alone where the text falls into parts. */
+function inPart(text: string, path: Path, change: (part: string) => string): string {
+  const part = partNamed(text, path[0]);
+  if (part === null) return change(text);
+  const made = change(text.slice(part.from, part.to));
+  return splice(text, part.from, part.to, made);
+}
+
 /**
  * The text with a value written at a path. What lies between is made where it is missing.
  * @param after key of the same map behind which a new one is put; at the end where there is none of that name
  */
 export function withValue(text: string, path: Path, value: Value, after: string | null = null): string {
-  const doc = readText(text);
-  if (sameValue(valueAt(doc, path), value)) return text;
+  return inPart(text, path, (part) => withValueWhole(part, path, value, after));
+}
+
+function withValueWhole(text: string, path: Path, value: Value, after: string | null): string {
+  const doc = readDocument(text);
+  if (sameValue(valueIn(doc, path), value)) return text;
   const parentPath = path.slice(0, -1);
   const parent = nodeAt(doc, parentPath);
   if (!isMap(parent) && !isSeq(parent)) {
     if (path.length < 2) return text;
     const key = path.at(-1)!;
-    return withValue(text, parentPath, typeof key === "number" ? [value] : { [key]: value }, after);
+    return withValueWhole(text, parentPath, typeof key === "number" ? [value] : { [key]: value }, after);
   }
   const step = path.at(-1)!;
   const wanted = changed(plain(doc), path, (at, key) => {
@@ -278,18 +286,52 @@ export function withValue(text: string, path: Path, value: Value, after: string 
     ? parent.items[Number(step)] !== undefined
     : parent.items.some((pair) => keyOf(pair) === String(step));
   const cut = there
-    ? replaced(text, doc, path, value)
+    ? cutInto(text, [replaced(text, doc, path, value)])
     : isMap(parent)
       ? addedToMap(text, parent, String(step), value, after)
       : addedToSeq(text, doc, parentPath, Number(step), value);
   return checked(cut, wanted, doc) ?? printed(text, (whole) => whole.setIn(path, whole.createNode(value)));
 }
 
+/** Letters put in at several places; null where one place is not known or two lie on one another. */
+function cutInto(text: string, cuts: readonly (Cut | null)[]): string | null {
+  let made = text;
+  let before = text.length;
+  for (const cut of [...cuts].sort((a, b) => (b?.from ?? 0) - (a?.from ?? 0))) {
+    if (cut === null || cut.to > before) return null;
+    made = splice(made, cut.from, cut.to, cut.by);
+    before = cut.from;
+  }
+  return made;
+}
+
+/** The text with one value written at several paths at which there is one. */
+export function withValueAtAll(text: string, paths: readonly Path[], value: string): string {
+  const keys = new Set(paths.map(([key]) => key));
+  return [...keys].reduce((made: string, key) => {
+    const own = paths.filter(([first]) => first === key);
+    return inPart(made, [key ?? ""], (part) => {
+      const doc = readDocument(part);
+      const wanted = structuredClone(plain(doc));
+      for (const path of own) setAt(wanted, path, value);
+      const cuts = own.map((path) => replaced(part, doc, path, value));
+      return (
+        checked(cutInto(part, cuts), wanted, doc) ??
+        own.reduce((one: string, path) => withValueWhole(one, path, value, null), part)
+      );
+    });
+  }, text);
+}
+
 /** The text with a value put into a list before its item `at`. */
 export function withItem(text: string, path: Path, at: number, value: Value): string {
-  const doc = readText(text);
-  const list = valueAt(doc, path);
-  if (!Array.isArray(list)) return withValue(text, path, [value]);
+  return inPart(text, path, (part) => withItemWhole(part, path, at, value));
+}
+
+function withItemWhole(text: string, path: Path, at: number, value: Value): string {
+  const doc = readDocument(text);
+  const list = valueIn(doc, path);
+  if (!Array.isArray(list)) return withValueWhole(text, path, [value], null);
   const wanted = changed(plain(doc), [...path, 0], (items) => void (items as unknown[]).splice(at, 0, value));
   const cut = addedToSeq(text, doc, path, at, value);
   return (
@@ -303,8 +345,14 @@ export function withItem(text: string, path: Path, at: number, value: Value): st
 
 /** The text without what stands at a path; the text itself where there is nothing. */
 export function withoutValue(text: string, path: Path): string {
-  const doc = readText(text);
-  if (valueAt(doc, path) === undefined) return text;
+  // A key goes with the line it stands on, and what is left has to be read without it.
+  if (path.length < 2) return withoutValueWhole(text, path);
+  return inPart(text, path, (part) => withoutValueWhole(part, path));
+}
+
+function withoutValueWhole(text: string, path: Path): string {
+  const doc = readDocument(text);
+  if (valueIn(doc, path) === undefined) return text;
   const wanted = changed(plain(doc), path, (at, key) => {
     if (Array.isArray(at)) at.splice(Number(key), 1);
     else delete (at as Record<string | number, unknown>)[key];

@@ -3,6 +3,7 @@ import { type Clock, startClock } from "./problem/clock.ts";
 import { checkProblem } from "./problem/reduce.ts";
 import { lengthOf, rulesOf } from "./problem/roll-question.ts";
 import { chooseStock, type Portion } from "./search/choose-stock.ts";
+import { NOTHING_CUT } from "./search/stock.ts";
 import { highsSolver } from "./solver/highs.ts";
 import type { PackingProblem, PackingResult, SearchLimits } from "./types.ts";
 
@@ -37,7 +38,7 @@ export async function choose(
   const found = await withSolver(
     (solver) =>
       chooseStock({
-        ...{ kinds, groups, roll, solver, clock, target: null, report: () => {} },
+        ...{ kinds, groups, roll, solver, clock, target: null },
         ...rulesOf(problem, step),
         portions: portions.map(({ length, price }) => ({ length: Math.floor(length / step), price })),
         aims: aims.map((costs) => groups.map(({ cost }) => costs[cost]!)),
@@ -53,12 +54,10 @@ function told(
   clock: Clock,
 ): PackingResult {
   const { problem, kinds, groups, step } = posed;
-  const none = {
-    ...{ strips: [], lower: 0, boundKind: "dual" as const, groupOf: () => 0, bands: [] },
-    ...{ missing: kinds.map(({ demand }) => demand), impossible: bounds[0] === Infinity },
-  };
   const free = { ...posed, groups: groups.map((group) => ({ ...group, cost: 0 })) };
-  if (answer === null) return toResult(free, none, clock);
+  const missing = kinds.map(({ demand }) => demand);
+  if (answer === null)
+    return toResult(free, { ...NOTHING_CUT, missing, impossible: bounds[0] === Infinity }, clock);
   const lower = Math.min(answer.lower, lengthOf(answer.strips, answer.bands));
   const proved = lower * step * (problem.roll?.costPerLength ?? 0);
   const result = toResult(free, { ...answer, lower: proved }, clock);

@@ -1,8 +1,8 @@
 import type { Filling } from "./oracles/oracle.ts";
-import type { Frames, StripCount } from "./problem/assemble.ts";
+import { framesOf, type StripCount } from "./problem/assemble.ts";
 import { type Clock, endedBy, startClock } from "./problem/clock.ts";
 import { toLayouts } from "./problem/layouts.ts";
-import { checkProblem, gatherKinds, type Kind, transposeKinds } from "./problem/reduce.ts";
+import { checkProblem, gatherKinds, type Kind } from "./problem/reduce.ts";
 import { lengthOf, rulesOf } from "./problem/roll-question.ts";
 import { groupSheets, type SheetGroup } from "./problem/sheet-groups.ts";
 import { divided, stepOf } from "./problem/steps.ts";
@@ -58,7 +58,6 @@ export async function pack(
         solver,
         clock,
         target: limits.target ?? null,
-        report: (objective, bound) => limits.onProgress?.({ objective, bound }),
       }),
     () => load(clock),
   );
@@ -110,10 +109,9 @@ export function toResult(
   answer: StockAnswer,
   clock: Clock,
 ): PackingResult {
-  const frames: Frames = { upright: kinds, transposed: transposeKinds(kinds) };
   const bound: LowerBound = { value: answer.lower, kind: answer.boundKind, style: problem.style };
   const run = problem.roll === null ? 0 : Math.floor(problem.roll.width / step);
-  const layouts = toLayouts(frames, answer, groups, run, step);
+  const layouts = toLayouts(framesOf(kinds), answer, groups, run, step);
   const rollLength = lengthOf(answer.strips, answer.bands) * step;
   const cost = answer.strips.reduce(
     (sum, strip) => sum + costOf(strip, groups, answer.groupOf),

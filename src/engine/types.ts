@@ -214,6 +214,4 @@ export interface SearchLimits {
   shouldStop?: () => boolean;
   /** Good enough: stop at an objective no higher than this, or once the bound passes it. */
   target?: number;
-  /** Told of every better plan or bound. */
-  onProgress?: (progress: { objective: number; bound: number }) => void;
 }

@@ -20,6 +20,7 @@ if (typeof document === "undefined") {
         go = resolve;
         port2.postMessage(null);
       }),
+    later: (milliseconds, call) => void setTimeout(call, milliseconds),
     useSolver,
   });
   self.onmessage = ({ data }: MessageEvent<Ask>) => void ready.then(() => take(data));

@@ -1,4 +1,4 @@
-import { type Kept, keepsOf } from "./planner/keeps.ts";
+import { type Keeps, type Kept, keepsOf } from "./planner/keeps.ts";
 import type { Answer, Ask, ChooseWhat, ShowWhat } from "./planner/messages.ts";
 import type { SeenPhoto } from "./planner/pictured.ts";
 
@@ -54,144 +54,161 @@ const LAST: ReadonlySet<Answer["kind"]> = new Set(["planned", "failed", "broken"
 interface Hand {
   port: WorkerPort;
   ready: boolean;
+  /** It has gone the way of a gesture once. */
+  warm: boolean;
 }
 
 /** Which worker does what: one plans, a spare stands ready, a third tries suggestions when there are any. */
-export function openSession({ start, later, heard, most }: SessionOptions): Session {
-  const keeps = keepsOf(most);
-  let asked = 0;
-  let taken = 0;
-  let current: Extract<Ask, { kind: "plan" }> | null = null;
-  let callOff = () => {};
-  let listenOff = () => {};
-  let deaths = 0;
-  let inHand: Hand;
-  let spare: Hand;
-  let trier: Hand | null = null;
+interface Bench {
+  options: SessionOptions;
+  keeps: Keeps;
+  inHand: Hand;
+  spare: Hand;
+  trier: Hand | null;
+  /** Number of the last question, and of the last plan that a worker has begun. */
+  asked: number;
+  taken: number;
+  current: AskedPlan | null;
+  deaths: number;
+  callOff(): void;
+  listenOff(): void;
+}
 
-  const fresh = (): Hand => {
-    const hand: Hand = { port: { post() {}, end() {} }, ready: false };
-    hand.port = start(
-      (answer) => {
-        if (answer.kind === "ready") hand.ready = true;
-        else if (answer.kind === "kept") {
-          share(answer.entries, hand);
-          if (hand === inHand) listen(asked);
-        } else if (hand === inHand || hand === trier) {
-          if (hand === inHand) listen(LAST.has(answer.kind) ? 0 : asked);
-          if (answer.kind === "taken") taken = Math.max(taken, answer.id);
-          if (answer.kind === "planned" || answer.kind === "failed") deaths = 0;
-          heard(answer);
-        }
-      },
-      () => died(hand),
-    );
-    hand.port.post({ kind: "start", solver: null, keeps: keeps.all() });
-    return hand;
+type AskedPlan = Extract<Ask, { kind: "plan" }>;
+
+const NOBODY: Hand = { port: { post() {}, end() {} }, ready: false, warm: false };
+
+/** A new worker, told all that was found so far. */
+function fresh(bench: Bench): Hand {
+  const hand: Hand = { ...NOBODY };
+  hand.port = bench.options.start(
+    (answer) => answered(bench, hand, answer),
+    () => died(bench, hand),
+  );
+  hand.port.post({ kind: "start", solver: null, keeps: bench.keeps.all() });
+  return hand;
+}
+
+function answered(bench: Bench, hand: Hand, answer: Answer): void {
+  if (answer.kind === "ready") {
+    hand.ready = true;
+    return;
+  }
+  const planning = hand === bench.inHand;
+  if (answer.kind === "kept") {
+    share(bench, answer.entries, hand);
+    if (planning) listen(bench, bench.asked);
+    return;
+  }
+  if (!planning && hand !== bench.trier) return;
+  if (planning) listen(bench, LAST.has(answer.kind) ? 0 : bench.asked);
+  if (answer.kind === "taken") bench.taken = Math.max(bench.taken, answer.id);
+  if (answer.kind === "planned" || answer.kind === "failed") bench.deaths = 0;
+  bench.options.heard(answer);
+  if (answer.kind === "planned") warm(bench);
+}
+
+/** A spare that has never planned would be slow when it is wanted most. */
+function warm({ spare, current }: Bench): void {
+  if (!spare.ready || spare.warm || current === null) return;
+  spare.warm = true;
+  spare.port.post({ kind: "warm", text: current.text, name: current.name });
+}
+
+function share(bench: Bench, entries: readonly Kept[], from: Hand): void {
+  bench.keeps.keep(entries);
+  for (const hand of [bench.inHand, bench.spare])
+    if (hand !== from) hand.port.post({ kind: "keep", entries: [...entries] });
+}
+
+/** Waits for the next word of the worker in hand; for none where nothing is being planned. */
+function listen(bench: Bench, id: number): void {
+  bench.listenOff();
+  const hand = bench.inHand;
+  bench.listenOff =
+    id === 0 ? () => {} : bench.options.later(SILENCE, () => hand === bench.inHand && died(bench, hand));
+}
+
+/** The spare takes the place of the worker in hand, and its question. */
+function swap(bench: Bench): void {
+  bench.inHand.port.end();
+  bench.inHand = bench.spare;
+  bench.spare = fresh(bench);
+  if (bench.current !== null) bench.inHand.port.post(bench.current);
+  listen(bench, bench.current?.id ?? 0);
+}
+
+function died(bench: Bench, hand: Hand): void {
+  if (hand !== bench.spare && hand !== bench.inHand) return;
+  bench.deaths += 1;
+  if (bench.deaths > MOST_DEATHS) {
+    if (hand === bench.inHand && bench.current !== null)
+      bench.options.heard({ kind: "broken", id: bench.current.id, message: "" });
+  } else if (hand === bench.spare) bench.spare = fresh(bench);
+  else swap(bench);
+}
+
+/** Takes the spare where the worker in hand does not hear of a question in time. */
+function watch(bench: Bench, id: number): void {
+  bench.callOff();
+  bench.callOff = bench.options.later(PATIENCE, () => {
+    if (bench.taken >= id || bench.current?.id !== id) return;
+    // A spare that has not come up yet would only make the wait longer.
+    if (bench.spare.ready) swap(bench);
+    else watch(bench, id);
+  });
+}
+
+/** Asks the worker that tries things beside the plan. */
+function askTrier(bench: Bench, ask: Ask): number {
+  bench.trier ??= fresh(bench);
+  bench.trier.port.post(ask);
+  return bench.asked;
+}
+
+/** Opens workers to plan with. */
+export function openSession(options: SessionOptions): Session {
+  const bench: Bench = {
+    options,
+    keeps: keepsOf(options.most),
+    ...{ inHand: NOBODY, spare: NOBODY, trier: null, current: null },
+    ...{ asked: 0, taken: 0, deaths: 0, callOff() {}, listenOff() {} },
   };
-
-  const share = (entries: readonly Kept[], from: Hand): void => {
-    keeps.keep(entries);
-    for (const hand of [inHand, spare])
-      if (hand !== from) hand.port.post({ kind: "keep", entries: [...entries] });
+  bench.inHand = fresh(bench);
+  bench.spare = fresh(bench);
+  const next = (): number => {
+    bench.asked += 1;
+    return bench.asked;
   };
-
-  /** Waits for the next word of the worker in hand; for none where nothing is being planned. */
-  const listen = (id: number): void => {
-    listenOff();
-    const hand = inHand;
-    listenOff = id === 0 ? () => {} : later(SILENCE, () => hand === inHand && died(hand));
+  const ask = (made: Ask): number => {
+    bench.inHand.port.post(made);
+    return bench.asked;
   };
-
-  const swap = (): void => {
-    inHand.port.end();
-    inHand = spare;
-    spare = fresh();
-    if (current !== null) inHand.port.post(current);
-    listen(current?.id ?? 0);
-  };
-
-  const died = (hand: Hand): void => {
-    if (hand === spare) {
-      deaths += 1;
-      if (deaths <= MOST_DEATHS) spare = fresh();
-    } else if (hand === inHand) {
-      deaths += 1;
-      if (deaths <= MOST_DEATHS) swap();
-      else if (current !== null) heard({ kind: "broken", id: current.id, message: "" });
-    }
-  };
-
-  const watch = (id: number): void => {
-    callOff();
-    callOff = later(PATIENCE, () => {
-      if (taken >= id || current?.id !== id) return;
-      // A spare that has not come up yet would only make the wait longer.
-      if (spare.ready) swap();
-      else watch(id);
-    });
-  };
-
-  inHand = fresh();
-  spare = fresh();
   return {
     plan(text, name) {
-      asked += 1;
-      current = { kind: "plan", id: asked, text, name };
-      inHand.port.post(current);
-      watch(asked);
-      listen(asked);
-      return asked;
+      bench.current = { kind: "plan", id: next(), text, name };
+      ask(bench.current);
+      watch(bench, bench.asked);
+      listen(bench, bench.asked);
+      return bench.asked;
     },
-    show(what, photos) {
-      asked += 1;
-      inHand.port.post({ kind: "show", id: asked, what, photos });
-      return asked;
-    },
-    mat(work, otherwise) {
-      asked += 1;
-      inHand.port.post({ kind: "mat", id: asked, work, ...(otherwise === undefined ? {} : { otherwise }) });
-      return asked;
-    },
+    show: (what, photos) => ask({ kind: "show", id: next(), what, photos }),
+    mat: (work, otherwise) =>
+      ask({ kind: "mat", id: next(), work, ...(otherwise === undefined ? {} : { otherwise }) }),
     tryTexts(texts) {
-      asked += 1;
-      if (texts.length === 0) {
-        trier?.port.end();
-        trier = null;
-        return asked;
-      }
-      trier ??= fresh();
-      trier.port.post({ kind: "try", id: asked, texts });
-      return asked;
+      if (texts.length > 0) return askTrier(bench, { kind: "try", id: next(), texts });
+      bench.trier?.port.end();
+      bench.trier = null;
+      return next();
     },
-    save(text) {
-      asked += 1;
-      trier ??= fresh();
-      trier.port.post({ kind: "save", id: asked, text });
-      return asked;
-    },
-    cover(text, drawer) {
-      asked += 1;
-      trier ??= fresh();
-      trier.port.post({ kind: "cover", id: asked, text, drawer });
-      return asked;
-    },
-    kits(text, name) {
-      asked += 1;
-      trier ??= fresh();
-      trier.port.post({ kind: "kits", id: asked, text, name });
-      return asked;
-    },
-    choose(what, text) {
-      asked += 1;
-      trier ??= fresh();
-      trier.port.post({ kind: "choose", id: asked, what, text });
-      return asked;
-    },
+    save: (text) => askTrier(bench, { kind: "save", id: next(), text }),
+    cover: (text, drawer) => askTrier(bench, { kind: "cover", id: next(), text, drawer }),
+    kits: (text, name) => askTrier(bench, { kind: "kits", id: next(), text, name }),
+    choose: (what, text) => askTrier(bench, { kind: "choose", id: next(), what, text }),
     end() {
-      callOff();
-      listenOff();
-      for (const hand of [inHand, spare, trier]) hand?.port.end();
+      bench.callOff();
+      bench.listenOff();
+      for (const hand of [bench.inHand, bench.spare, bench.trier]) hand?.port.end();
     },
   };
 }

@@ -89,7 +89,9 @@ function stockOf({ fixedStock }: Chosen, result: PackingResult): FixedStock[] {
     const { name, across, along, available, from = "to-hand", strip = false, trim = 0, price = null } = piece;
     const squared = piece.squareUp === undefined || strip ? {} : { squareUp: piece.squareUp };
     const begun = piece.begun === true ? { begun: true as const } : {};
-    return { name, across, along, trim, ...squared, from, strip, ...begun, available, used: count, price };
+    const edge = piece.atEdge === true ? { atEdge: true as const } : {};
+    const kept = { ...squared, from, strip, ...begun, ...edge };
+    return { name, across, along, trim, ...kept, available, used: count, price };
   });
 }
 

@@ -83,8 +83,9 @@ function sameKind(a: Omit<FixedPiece, "available">, b: Omit<FixedPiece, "availab
       price = null,
       squareUp,
       begun,
+      atEdge,
     } = piece;
-    return JSON.stringify([name, across, along, from, strip, trim, price, squareUp, begun]);
+    return JSON.stringify([name, across, along, from, strip, trim, price, squareUp, begun, atEdge]);
   };
   return key(a) === key(b);
 }

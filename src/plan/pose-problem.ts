@@ -23,6 +23,8 @@ export interface FixedPiece {
   strip?: boolean;
   /** Left of what is cut already: it is used up first. Default false. */
   begun?: boolean;
+  /** A rest that ends where the fabric does: what is measured of the fabric's width holds for it. Default false. */
+  atEdge?: boolean;
   /** Taken off each edge before; the size is what that leaves. Default 0. */
   trim?: Ticks;
   /** Lost in squaring it, of each side. Default: what the fabric says. */

@@ -7,12 +7,12 @@ import type { Assumption, Price, Print, SoldBy } from "../spec/types.ts";
 import type { Planned as PlannedAs } from "../spec/work-types.ts";
 import type { KitShare, KitSort } from "./kit-types.ts";
 import type { Template } from "./template-types.ts";
+import type { WasteCause } from "./waste-causes.ts";
+
+export type { WasteCause };
 
 /** Written in every plan file; raised when a reader of older plans would misread a newer one. */
 export const PLAN_VERSION = 1;
-
-/** Why cloth is not in a piece. Every square tick bought is in a piece or under one of these. */
-export type WasteCause = "shrinkage" | "selvage" | "straightening" | "trimming" | "strip-end" | "uncut-end";
 
 export type PartRole =
   | "stock"
@@ -114,6 +114,8 @@ export interface FixedStock {
   strip: boolean;
   /** Left of cloth that is cut into already: straight on the sides where it was. Absent elsewhere. */
   begun?: true;
+  /** It ends where the fabric does: a width measured later makes it as much narrower or wider. Absent elsewhere. */
+  atEdge?: true;
   /** How many there are, or the most that could be of use. */
   available: number;
   /** How many are cut into. */

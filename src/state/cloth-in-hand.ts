@@ -5,7 +5,7 @@ import type { FabricPlan, FixedStock, Lay } from "../plan/types.ts";
 import { clothName, LENGTH_IN_HAND, restName, SHORTER_LENGTH } from "../stock/index.ts";
 import { numberedParts } from "./find-strips.ts";
 import { type Cutting, type Rectangle, restsOf } from "./rests.ts";
-import { isFullWidth, type Work } from "./take-stock.ts";
+import { isAtEdge, type Work, widthOfLay } from "./take-stock.ts";
 
 /** Cloth there is of a fabric once some of it is cut. */
 export interface ClothThere {
@@ -18,9 +18,10 @@ export interface ClothThere {
 const SQUARE = { across: 0, along: 0 };
 
 /** A rest by its size: what is cut already is used up before anything else. */
-export function restPiece({ across, along }: Rectangle, count: number, ruler: Ruler): FixedPiece {
+export function restPiece({ across, along, atEdge }: Rectangle, count: number, ruler: Ruler): FixedPiece {
   const name = restName(formatSize(across, along, ruler));
-  return { name, across, along, available: count, from: "to-hand", begun: true, squareUp: SQUARE };
+  const edge = atEdge === true ? { atEdge } : {};
+  return { name, across, along, available: count, from: "to-hand", begun: true, ...edge, squareUp: SQUARE };
 }
 
 /** Rests, equal ones together. */
@@ -49,7 +50,8 @@ export function asStock(piece: FixedPiece): FixedStock {
   const { name, across, along, available, from = "to-hand", strip = false, trim = 0, price = null } = piece;
   const squared = piece.squareUp === undefined || strip ? {} : { squareUp: piece.squareUp };
   const begun = piece.begun === true ? { begun: true as const } : {};
-  return { name, across, along, trim, ...squared, from, strip, ...begun, available, used: 0, price };
+  const edge = piece.atEdge === true ? { atEdge: true as const } : {};
+  return { name, across, along, trim, ...squared, from, strip, ...begun, ...edge, available, used: 0, price };
 }
 
 /** What is there of a fabric after the work that is told of, by the plan it was done from. */
@@ -74,7 +76,7 @@ export function clothInHand(fabric: FabricPlan, work: Work, ruler: Ruler): Cloth
         length: { length: left.remaining, straighten: left.straighten },
         bolt: lay.source === "bolt",
       });
-    } else if (left.remaining > 0) cloth.push(remainder(lay, kind, left.remaining, ruler));
+    } else if (left.remaining > 0) cloth.push(remainder(fabric, lay, left.remaining, work, ruler));
   });
   for (const kind of [...(fabric.stock ?? []), ...(fabric.done?.kept ?? [])])
     cloth.push(...stillWhole(fabric, kind, begun.get(kind.name) ?? 0, work, ruler));
@@ -116,7 +118,7 @@ export function cutFrom(
   const states = work.strips[index]!;
   const strips = numberedParts(lay.root);
   const lost = stockOf(fabric, lay)?.squareUp ?? SQUARE;
-  const width = isFullWidth(fabric, lay) ? work.width : lay.across;
+  const width = widthOfLay(fabric, lay, work);
   const upright = lay.root.cut === "along";
   const cutting: Cutting = {
     told: work.told,
@@ -128,6 +130,7 @@ export function cutFrom(
       across: upright ? width : width - lost.across,
       along: upright ? lay.along - lost.along : lay.along,
     },
+    atEdge: isAtEdge(fabric, lay),
   };
   const rests: Rectangle[] = [];
   let remaining = 0;
@@ -137,17 +140,22 @@ export function cutFrom(
     if (touched) rests.push(...restsOf(part, cutting));
     else remaining += upright ? part.across : part.along;
   }
-  return { rests, remaining };
+  // Of what stands uncut beside lengthwise strips the last ends where the cloth does.
+  return {
+    rests,
+    remaining: upright && remaining > 0 ? Math.max(0, remaining + width - lay.across) : remaining,
+  };
 }
 
 /** What is left of a fat quarter or scrap: straight where strips came off, and as it was on the other sides. */
-export function remainder(lay: Lay, kind: FixedStock | null, size: Ticks, ruler: Ruler): FixedPiece {
+export function remainder(fabric: FabricPlan, lay: Lay, size: Ticks, work: Work, ruler: Ruler): FixedPiece {
   const upright = lay.root.cut === "along";
-  const across = upright ? size : lay.across;
+  const across = upright ? size : widthOfLay(fabric, lay, work);
   const along = upright ? lay.along : size;
-  const lost = kind?.squareUp ?? SQUARE;
+  const lost = stockOf(fabric, lay)?.squareUp ?? SQUARE;
   const squareUp = { across: upright ? 0 : lost.across, along: upright ? lost.along : 0 };
-  return { ...restPiece({ across, along }, 1, ruler), squareUp };
+  const edge = isAtEdge(fabric, lay) ? { atEdge: true as const } : {};
+  return { ...restPiece({ across, along, ...edge }, 1, ruler), squareUp };
 }
 
 /** Cloth of a kind that is not cut into; of what is sold ready cut, what was bought of it. */
@@ -159,12 +167,14 @@ export function stillWhole(
   ruler: Ruler,
 ): FixedPiece[] {
   if (kind.name === LENGTH_IN_HAND) return [];
-  const { name, along, trim, strip, squareUp, from, available, used } = kind;
-  const across = kind.across === fabric.usable ? work.width : kind.across;
+  const { name, along, trim, strip, squareUp, from, available, used, atEdge } = kind;
+  const isWide = atEdge === true || kind.across === fabric.usable;
+  const across = isWide ? kind.across + work.width - fabric.usable : kind.across;
+  if (across <= 0) return [];
   const plain = { across, along, trim, strip, ...(squareUp === undefined ? {} : { squareUp }) };
   const there = (from === "shop" ? used : available) - begun;
   if (kind.begun === true) {
-    const rest = restPiece({ across, along }, there, ruler);
+    const rest = restPiece({ across, along, ...(atEdge === true ? { atEdge } : {}) }, there, ruler);
     return there > 0 ? [{ ...rest, ...(squareUp === undefined ? {} : { squareUp }) }] : [];
   }
   const own: FixedPiece = {
@@ -178,9 +188,10 @@ export function stillWhole(
 
 function gathered(rests: readonly Rectangle[]): (Rectangle & { count: number })[] {
   const found = new Map<string, Rectangle & { count: number }>();
-  for (const { across, along } of rests) {
-    const key = `${across} ${along}`;
-    found.set(key, { across, along, count: (found.get(key)?.count ?? 0) + 1 });
+  for (const { across, along, atEdge } of rests) {
+    const key = `${across} ${along} ${atEdge === true}`;
+    const rest = { across, along, ...(atEdge === true ? { atEdge } : {}) };
+    found.set(key, { ...rest, count: (found.get(key)?.count ?? 0) + 1 });
   }
   return [...found.values()];
 }

@@ -83,7 +83,7 @@ function leftOf(
   }
   if (begun) {
     const size = parts.reduce((sum, part) => sum + (lay.root.cut === "along" ? part.across : part.along), 0);
-    return { lay, parts, cloth: remainder(lay, kind, size, ruler) };
+    return { lay, parts, cloth: remainder(fabric, lay, size, work, ruler) };
   }
   const [whole] = kind === null ? [] : stillWhole(fabric, { ...kind, available: 1, used: 1 }, 0, work, ruler);
   return whole === undefined ? null : { lay, parts, cloth: whole };
@@ -111,7 +111,7 @@ export function keepRest(
       if (work.strips[l]!.size === 0) return [];
       const { rests, remaining } = cutFrom(fabric, lay, work, l);
       const isLeft = left.some((one) => one.lay === lay);
-      const end = isLeft || remaining === 0 ? [] : [endOf(fabric, lay, remaining, ruler)];
+      const end = isLeft || remaining === 0 ? [] : [remainder(fabric, lay, remaining, work, ruler)];
       return [...restPieces(rests, ruler), ...end];
     }),
     ...[...(fabric.stock ?? []), ...(fabric.done?.kept ?? [])].flatMap((kind) =>
@@ -146,9 +146,4 @@ export function keepRest(
       took: tookOf(fabric, work),
     },
   };
-}
-
-/** The end of a cloth of which all strips are cut. */
-function endOf(fabric: FabricPlan, lay: Lay, size: number, ruler: PlanSettings["ruler"]): FixedPiece {
-  return remainder(lay, stockOf(fabric, lay), size, ruler);
 }

@@ -5,6 +5,8 @@ import type { Part } from "../plan/types.ts";
 export interface Rectangle {
   across: Ticks;
   along: Ticks;
+  /** It ends where the fabric does. */
+  atEdge?: true;
 }
 
 /** What decides how a part is cut apart. */
@@ -18,6 +20,8 @@ export interface Cutting {
   /** The size of the cloth as planned, and where it really ends: narrower or wider cloth, edges not squared yet. */
   planned: Rectangle;
   ends: Rectangle;
+  /** The cloth ends on its right where the fabric does. */
+  atEdge: boolean;
 }
 
 /** Where a part that begins at `from` ends: what reaches the planned end reaches the real one, which may lie farther out. */
@@ -29,21 +33,26 @@ function endOf(from: Ticks, size: Ticks, planned: Ticks, ends: Ticks): Ticks {
  * The cloth that a part leaves when it is cut as far as its pieces are told. What holds none of them stays in one piece;
  * neighbours of such a kind stay together. On cloth that is narrower than planned nothing beyond its end is there.
  */
-export function restsOf(part: Part, { told, spoiled, off, planned, ends }: Cutting): Rectangle[] {
+export function restsOf(part: Part, { told, spoiled, off, planned, ends, atEdge }: Cutting): Rectangle[] {
   const apart = (inner: Part): boolean => off.has(inner) || holds(inner);
   const holds = (inner: Part): boolean => told.has(inner) || spoiled.has(inner) || inner.parts.some(apart);
   const cloth: Rectangle[] = [];
   const keep = ({ x, y }: Part, across: Ticks, along: Ticks): void => {
     const right = endOf(x, across, planned.across, ends.across);
     const lower = endOf(y, along, planned.along, ends.along);
-    if (right > x && lower > y) cloth.push({ across: right - x, along: lower - y });
+    const edge = atEdge && x + across === planned.across ? { atEdge: true as const } : {};
+    if (right > x && lower > y) cloth.push({ across: right - x, along: lower - y, ...edge });
   };
   const visit = (inner: Part): void => {
     if (spoiled.has(inner)) return;
     if (told.has(inner)) {
       // Wider cloth leaves more beside a piece that lies last.
       if (inner.x + inner.across === planned.across && ends.across > planned.across)
-        cloth.push({ across: ends.across - planned.across, along: inner.along });
+        cloth.push({
+          across: ends.across - planned.across,
+          along: inner.along,
+          ...(atEdge ? { atEdge } : {}),
+        });
       return;
     }
     let run: Part[] = [];

@@ -45,11 +45,24 @@ function pieceLeaves(part: Part): Part[] {
 }
 
 /** Cloth that is as wide as the bolt: what is measured of the width holds for it. */
-export function isFullWidth(
-  { usable }: FabricPlan,
-  { source, name, across }: FabricPlan["lays"][number],
-): boolean {
+function isFullWidth({ usable }: FabricPlan, { source, name, across }: FabricPlan["lays"][number]): boolean {
   return source === "bolt" || name === LENGTH_IN_HAND || across === usable;
+}
+
+/** Whether a lay ends where the fabric does, so that a width measured holds for it. */
+export function isAtEdge(fabric: FabricPlan, lay: FabricPlan["lays"][number]): boolean {
+  return (
+    isFullWidth(fabric, lay) || (fabric.stock ?? []).some(({ name, atEdge }) => atEdge && name === lay.name)
+  );
+}
+
+/** How wide the cloth of a lay really is: what ends where the fabric does is as much narrower or wider as the fabric. */
+export function widthOfLay(
+  fabric: FabricPlan,
+  lay: FabricPlan["lays"][number],
+  { width }: Pick<Work, "width">,
+): Ticks {
+  return isAtEdge(fabric, lay) ? lay.across + width - fabric.usable : lay.across;
 }
 
 /** Reads what was said against the diagram it was said of. Every problem is told. */
@@ -123,7 +136,7 @@ function takeThoseBefore({ lays }: FabricPlan, work: Work): void {
 /** Pieces of the strips that are cut go into their bags; those of cloth that is not there do not. */
 function settleStrips(fabric: FabricPlan, work: Work): void {
   fabric.lays.forEach((lay, l) => {
-    const ends = isFullWidth(fabric, lay) ? work.width : lay.across;
+    const ends = widthOfLay(fabric, lay, work);
     for (const strip of numberedParts(lay.root)) {
       const state = work.strips[l]!.get(strip.number);
       for (const leaf of pieceLeaves(strip)) {
@@ -188,7 +201,7 @@ function countPieces(
 function takeInOrder(fabric: FabricPlan, work: Work, piece: number, count: number): void {
   let open = count;
   fabric.lays.forEach((lay, l) => {
-    const ends = isFullWidth(fabric, lay) ? work.width : lay.across;
+    const ends = widthOfLay(fabric, lay, work);
     for (const strip of numberedParts(lay.root)) {
       const state = work.strips[l]!.get(strip.number);
       if (open === 0 || state === "cut" || state === "spoiled") continue;

@@ -7,7 +7,7 @@ const EFFORT = 3;
 
 describe("random files, from text to audited plan", () => {
   // Two or three fabrics a file: some 180 cut lists in all, besides the 500 of the engine's own test.
-  for (let first = 1; first <= upTo(11, 71); first += 10) {
+  for (let first = 1; first <= upTo(1, 71); first += 10) {
     test(`seeds ${first} to ${first + 9}`, async () => {
       const wrong: string[] = [];
       for (let seed = first; seed < first + 10; seed++) {

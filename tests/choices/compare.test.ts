@@ -81,33 +81,37 @@ describe.each(QUILTS)("%s compared", (_, text, minutes) => {
   );
 });
 
-test("the sampler has every kind of unit that can be made in several ways, in its own ways", async () => {
-  // A set for one unit would take more cloth for its squared end than single pieces do.
-  const { units, rows } = await compared(`${SAMPLER}\nstraighten-sets: 0\n`, NO_TIME);
-  expect(units.map(({ unit, count, filed }) => [unit, count, filed])).toEqual([
-    ["half-square triangle", 8, ["two at a time"]],
-    ["quarter-square triangle", 1, ["two at a time"]],
-    // Four at a time would leave gulls that fly the wrong way, so they are not made so.
-    ["flying geese", 4, ["stitch-and-flip"]],
-    ["square-in-a-square", 1, ["corner triangles"]],
-    ["snowball", 1, ["stitch-and-flip"]],
-    ["four-patch", 4, ["strip sets"]],
-    ["nine-patch", 2, ["strip sets"]],
-    // One rail unit is turned: its gulls are cut singly, those of the other in a strip.
-    ["rails", 2, ["strip sets", "single pieces"]],
-  ]);
-  const row = (unit: string, method: string) =>
-    rows.find((each) => each.unit === unit && each.method === method);
-  expect(row("rails", "strip sets")).toMatchObject({
-    figures: null,
-    why: { because: "print", fault: { facts: { fabrics: ["gulls"] } } },
-  });
-  expect(row("flying geese", "four at a time")?.figures?.direction).toBe("spares");
-  expect(row("flying geese", "stitch-and-flip")).toMatchObject({
-    filed: true,
-    figures: { direction: "kept" },
-  });
-}, 60_000);
+test.skipIf(LEFT_OUT)(
+  "the sampler has every kind of unit that can be made in several ways, in its own ways",
+  async () => {
+    // A set for one unit would take more cloth for its squared end than single pieces do.
+    const { units, rows } = await compared(`${SAMPLER}\nstraighten-sets: 0\n`, NO_TIME);
+    expect(units.map(({ unit, count, filed }) => [unit, count, filed])).toEqual([
+      ["half-square triangle", 8, ["two at a time"]],
+      ["quarter-square triangle", 1, ["two at a time"]],
+      // Four at a time would leave gulls that fly the wrong way, so they are not made so.
+      ["flying geese", 4, ["stitch-and-flip"]],
+      ["square-in-a-square", 1, ["corner triangles"]],
+      ["snowball", 1, ["stitch-and-flip"]],
+      ["four-patch", 4, ["strip sets"]],
+      ["nine-patch", 2, ["strip sets"]],
+      // One rail unit is turned: its gulls are cut singly, those of the other in a strip.
+      ["rails", 2, ["strip sets", "single pieces"]],
+    ]);
+    const row = (unit: string, method: string) =>
+      rows.find((each) => each.unit === unit && each.method === method);
+    expect(row("rails", "strip sets")).toMatchObject({
+      figures: null,
+      why: { because: "print", fault: { facts: { fabrics: ["gulls"] } } },
+    });
+    expect(row("flying geese", "four at a time")?.figures?.direction).toBe("spares");
+    expect(row("flying geese", "stitch-and-flip")).toMatchObject({
+      filed: true,
+      figures: { direction: "kept" },
+    });
+  },
+  60_000,
+);
 
 /** Two kinds of unit that share one fabric. */
 const PAIR = `name: Pair

@@ -5,7 +5,7 @@ import type { PackingProblem, SheetStock } from "../../src/engine/types.ts";
 import { upTo } from "../support/sweep.ts";
 import { Dice } from "./exact/random-problems.ts";
 
-const SEEDS = Number(process.env.CROSS_SEEDS ?? upTo(12, 40));
+const SEEDS = Number(process.env.CROSS_SEEDS ?? upTo(6, 40));
 const FIRST = Number(process.env.CROSS_FIRST ?? 1);
 
 function randomChoice(seed: number) {

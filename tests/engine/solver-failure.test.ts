@@ -26,7 +26,6 @@ function solveWith(solver: Solver): StockAnswer {
     solver,
     clock: startClock({ effort: 300 }),
     target: null,
-    report: () => {},
   });
 }
 

@@ -61,6 +61,7 @@ describe("what an edit may cost", () => {
       keeps: own,
       overtaken: () => false,
       pause: () => Promise.resolve(),
+      rest: () => Promise.resolve(),
       tell: (answer) => void answers.push(answer),
     });
     return { own, kinds: answers.map(({ kind }) => kind) };

@@ -1,5 +1,5 @@
 import type { Page } from "playwright-core";
-import { lengthText } from "../../src/edits/block-edits.ts";
+import { blockNamed, lengthText } from "../../src/edits/block-edits.ts";
 import {
   type BlockModel,
   fabricFor,
@@ -8,7 +8,8 @@ import {
   type UnitModel,
 } from "../../src/edits/model.ts";
 import { fieldNow, fieldsOf } from "../../src/edits/unit-edits.ts";
-import { outlinesOf, wordOf } from "../../src/edits/unit-patches.ts";
+import { outlinesOf, patchesOf, wordOf } from "../../src/edits/unit-patches.ts";
+import { onSquares } from "./from-nothing.ts";
 import { squareNamed } from "./hands.ts";
 
 /*
@@ -89,6 +90,42 @@ async function drawFabrics(page: Page, hand: HandOn, model: QuiltModel): Promise
   }
 }
 
+/** Patches drawn by their corners on the points the page offers. */
+async function drawCorners(
+  page: Page,
+  hand: HandOn,
+  unit: UnitModel,
+  own: BlockModel,
+  model: QuiltModel,
+): Promise<void> {
+  const whole = unit.columns === own.columns && unit.rows === own.rows;
+  await hand.focus(squareNamed(unit.column, unit.row));
+  await hand.press(whole ? "Draw a patch by its corners" : "Draw corners on this square");
+  const paper = page.locator('.paper[role="application"]');
+  const view = ((await paper.getAttribute("viewBox")) ?? "").split(" ").map(Number);
+  const [left = 0, top = 0, wide = 1, high = 1] = view;
+  const [x0, y0] = [own.xs[unit.column]!, own.ys[unit.row]!];
+  const across = own.xs[unit.column + unit.columns]! - x0;
+  const down = own.ys[unit.row + unit.rows]! - y0;
+  for (const { corners, fabric } of patchesOf(unit, own, model) ?? []) {
+    await hand.fabric(fabric?.name ?? "");
+    await paper.scrollIntoViewIfNeeded();
+    const box = await paper.boundingBox();
+    if (box === null) throw new Error("no points to draw on");
+    const scale = Math.min(box.width / wide, box.height / high);
+    for (const [x, y] of corners) {
+      // The sheet stands in the middle of the view, with the same margin all round.
+      const [fx, fy] = [(x - x0) / across - 0.5, (y - y0) / down - 0.5];
+      await page.mouse.click(
+        box.x + box.width / 2 + fx * (wide + 2 * left) * scale,
+        box.y + box.height / 2 + fy * (high + 2 * top) * scale,
+      );
+    }
+    await hand.press("Close the patch");
+  }
+  await hand.press("Close the patch");
+}
+
 /** A unit laid as the hand does: with two fabrics, then patch by patch. */
 async function drawUnit(
   page: Page,
@@ -97,6 +134,7 @@ async function drawUnit(
   own: BlockModel,
   model: QuiltModel,
 ): Promise<void> {
+  if (unit.cell.kind === "drawn patches") return drawCorners(page, hand, unit, own, model);
   const across = own.xs[unit.column + unit.columns]! - own.xs[unit.column]!;
   const down = own.ys[unit.row + unit.rows]! - own.ys[unit.row]!;
   const [wide, high] = unit.turn % 180 === 0 ? [across, down] : [down, across];
@@ -150,7 +188,8 @@ async function drawUnit(
   }
 }
 
-async function drawBlock(page: Page, hand: HandOn, own: BlockModel, model: QuiltModel): Promise<void> {
+async function drawBlock(page: Page, hand: HandOn, given: BlockModel, model: QuiltModel): Promise<void> {
+  const own = onSquares(given);
   const size = (ticks: number | null): string => lengthText(ticks ?? 0, model);
   const facts = page.locator(".facts");
   if ((await facts.getByRole("textbox", { name: "squares", exact: true }).count()) > 0) {
@@ -202,8 +241,12 @@ async function setRows(
     await at(row, column).click({ force: true });
     await page.getByRole("heading", { name: `row ${row + 1}, block ${column + 1}` }).waitFor();
   };
-  for (const [r, row] of setting.rows.entries())
+  for (const [r, row] of setting.rows.entries()) {
+    // A row of one block is filled at once, as a hand does that has many to set.
+    const most = row.filter(({ block }) => block === row[0]?.block).length;
+    const filled = !uneven && names.size > 1 && row.length > 5 && most > row.length / 2;
     for (const [c, placed] of row.entries()) {
+      if (filled && c > 0 && placed.block === row[0]?.block && placed.turn === 0) continue;
       if (uneven && c > 0) {
         await take(r, c - 1);
         await hand.press("one more after it");
@@ -213,13 +256,106 @@ async function setRows(
       const name = names.get(placed.block) ?? "";
       const put = hand.button(`Put ${name} here`, ".hand");
       if ((await put.count()) > 0) await put.click();
+      if (filled && c === 0) await hand.press("in all of this row", ".hand");
       const turn = page.locator(".hand .four button").nth(placed.turn / 90);
       if ((await turn.getAttribute("aria-pressed")) !== "true") await turn.click();
     }
+  }
   if (setting.turn % 180 !== 0) await hand.press("in columns");
 }
 
-/** Draws the quilt of a text by hand: its fabrics, its blocks, its rows. The page stands on the empty sheet's quilt after. */
+/** Placed blocks in colours of their own, word by word. */
+async function setColourways(page: Page, hand: HandOn, model: QuiltModel): Promise<void> {
+  for (const [r, row] of model.setting.rows.entries())
+    for (const [c, placed] of row.entries()) {
+      const own = blockNamed(model, placed.block);
+      if (placed.colourway === "" || own === null) continue;
+      await page.locator(`[data-at="${r},${c}"]`).click({ force: true });
+      await page.getByRole("heading", { name: `row ${r + 1}, block ${c + 1}` }).waitFor();
+      const changed = new Map<string, string>();
+      for (const unit of own.units)
+        for (const { word, fabric } of patchesOf(unit, own, model) ?? []) {
+          const there = fabricFor(word, own, model, placed.colourway);
+          if (fabric !== null && there !== null && there.name !== fabric.name)
+            changed.set(fabric.name, there.name);
+        }
+      for (const [from, to] of changed) {
+        await hand.fabric(to);
+        await hand.press(`${from} in ${to}`);
+      }
+    }
+}
+
+/** Whether a block of a ring is on the table: then it is drawn, and the quilt looked at again. */
+async function drawRingBlock(page: Page, hand: HandOn, key: string, model: QuiltModel): Promise<void> {
+  await page.locator(".spread.draw").waitFor();
+  await drawBlock(page, hand, blockNamed(model, key)!, model);
+  await hand.press("In the quilt");
+}
+
+async function setSashing(page: Page, hand: HandOn, model: QuiltModel): Promise<void> {
+  const { sashing } = model.setting;
+  if (sashing === null) return;
+  const first = model.fabrics[0]!.name;
+  await hand.fabric(sashing.fabric || first);
+  await hand.press("Add sashing");
+  await hand.type("Sashing, width", sashing.width);
+  if (sashing.ring) await hand.press("all round", ".hand");
+  if (sashing.cornerstones !== "" || sashing.stoneBlock !== "") {
+    await hand.fabrics(sashing.cornerstones || first, sashing.cornerstones || first);
+    await hand.press("cornerstones", ".hand");
+  }
+  if (sashing.block !== "") {
+    await hand.press("Piece it", ".hand");
+    await drawRingBlock(page, hand, sashing.block, model);
+  }
+  if (sashing.stoneBlock === "") return;
+  await hand.press("Piece the cornerstones", ".hand");
+  await drawRingBlock(page, hand, sashing.stoneBlock, model);
+}
+
+async function setBorders(page: Page, hand: HandOn, model: QuiltModel): Promise<void> {
+  const first = model.fabrics[0]!.name;
+  for (const [i, border] of model.borders.entries()) {
+    await hand.fabric(border.fabric || first);
+    await hand.press("Add a border");
+    const width = page.getByRole("textbox", { name: new RegExp(`^border ${i + 1}, .*, width$`) });
+    if (border.width !== "") {
+      await width.fill(border.width);
+      await width.press("Tab");
+    }
+    if (border.corners === "mitred") await hand.press("mitred corners", ".hand");
+    if (border.block !== "") {
+      await hand.fabrics(first, border.stones || first);
+      await hand.press("Piece it", ".rings");
+      await drawRingBlock(page, hand, border.block, model);
+      const ring = page.locator(".rings .ring").nth(i);
+      if ((await ring.getAttribute("aria-pressed")) !== "true") await ring.click();
+    }
+    const squares = page.locator(".rings").getByRole("button", { name: "corner squares", exact: true });
+    const there = (await squares.getAttribute("aria-pressed")) === "true";
+    if (there === (border.stones !== "")) continue;
+    if (!there) await hand.fabrics(first, border.stones);
+    await squares.click();
+  }
+}
+
+async function setFinishing(hand: HandOn, model: QuiltModel): Promise<void> {
+  for (const what of ["binding", "backing"] as const) {
+    const fabric = model[what];
+    if (fabric === "") {
+      const none = hand.button(`${what}: none`);
+      if ((await none.count()) > 0) await none.click();
+      continue;
+    }
+    await hand.fabric(fabric);
+    const use = hand.button(`${what}: In ${fabric}`);
+    if ((await use.count()) > 0) await use.click();
+  }
+  if (model.wadding) await hand.press("wadding: Add it");
+}
+
+/** Draws the quilt of a text by hand, from its fabrics to its binding. The page stands on the whole quilt after. */
 export async function drawByHand(page: Page, text: string): Promise<void> {
   const model = readModel(text);
   const hand = handOn(page);
@@ -238,4 +374,8 @@ export async function drawByHand(page: Page, text: string): Promise<void> {
     names.set(own.key, name);
   }
   await setRows(page, hand, names, model);
+  await setColourways(page, hand, model);
+  await setSashing(page, hand, model);
+  await setBorders(page, hand, model);
+  await setFinishing(hand, model);
 }

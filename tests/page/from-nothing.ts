@@ -105,7 +105,7 @@ function drawCorners(
 }
 
 /** A block of one unit drawn by its corners is drawn on as many squares as its corners need: two points to a square. */
-function onSquares(own: BlockModel): BlockModel {
+export function onSquares(own: BlockModel): BlockModel {
   const [unit] = own.units;
   const points = Number(/^(\d+)/.exec(String(unit?.cell.written["drawn-on"] ?? ""))?.[1] ?? 0);
   if (unit === undefined || own.units.length > 1 || points < 4) return own;

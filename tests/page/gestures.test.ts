@@ -146,7 +146,10 @@ function anyGesture(text: string, roll: (below: number) => number): string {
       return quilt.fillBlocks(
         text,
         key,
-        (["everywhere", "every-other", "rows", "columns", "edge"] as const)[roll(5)]!,
+        (["everywhere", "every-other", "rows", "columns", "edge", "this-row", "this-column"] as const)[
+          roll(7)
+        ]!,
+        place,
       );
     case 29:
       return setUnitField(
@@ -231,6 +234,7 @@ describe("gestures at random", () => {
     "$name: the file stays a file, what the page does not know stays in it",
     ({ text }) => {
       const roll = dice(text.length);
+      const begun = process.cpuUsage();
       // A key the page has never heard of, as a later program may write.
       let now = `${text}x-own: { kept: [1, 2], as: it is }   # mine\n`;
       const heads = notesOf(now.slice(0, now.search(/^\w/m)));
@@ -241,8 +245,9 @@ describe("gestures at random", () => {
         if (next === now) continue;
         changes += 1;
         const doc = parseDocument(next, { uniqueKeys: true });
-        expect(doc.errors.map(({ message }) => message)).toEqual([]);
-        expect(doc.toJS()["x-own"]).toEqual({ kept: [1, 2], as: "it is" });
+        if (doc.errors.length > 0) expect.fail(`${doc.errors[0]?.message}\n${next}`);
+        const own = doc.get("x-own") as { toJS(doc: unknown): unknown } | undefined;
+        expect(own?.toJS(doc)).toEqual({ kept: [1, 2], as: "it is" });
         now = next;
         history.push(now, `${i}`);
       }
@@ -256,7 +261,10 @@ describe("gestures at random", () => {
       // On a cut list only fabrics can be changed.
       const few = readModel(text).kind === "cut-list";
       expect(changes).toBeGreaterThan(few ? 0 : COUNT / 4);
-      if (LONG) console.log(`${changes} of ${COUNT} gestures changed it; ${now.length} letters`);
+      if (LONG)
+        console.log(
+          `${changes} of ${COUNT} gestures changed it; ${now.length} letters; ${Math.round((process.cpuUsage(begun).user / 1e6) * 10) / 10} s of processor`,
+        );
       expect(notesOf(now)).toEqual(expect.arrayContaining(heads));
       expect(now).toContain("# mine");
     },

@@ -1,7 +1,15 @@
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { withoutValue } from "../../src/edits/text-edit.ts";
-import { CHROMIUM, faultsOf, launch, openPage, savedText } from "./browser.ts";
+import {
+  CHROMIUM,
+  faultsOf,
+  launch,
+  openPage,
+  planOfCommandLine,
+  planOnPage,
+  savedText,
+  settled,
+} from "./browser.ts";
 import { drawByHand } from "./by-hand.ts";
 import { patchesOfTop } from "./from-nothing.ts";
 import { QUILTS } from "./quilts.ts";
@@ -10,9 +18,6 @@ import { QUILTS } from "./quilts.ts";
 const ALL = process.env.JOURNEYS === "hand";
 /** One quilt alone, by the beginning of its name. */
 const ONE = process.env.QUILT ?? "";
-
-/** A quilt without what goes round and between its blocks. */
-const bare = (text: string): string => withoutValue(withoutValue(text, ["borders"]), ["setting", "sashing"]);
 
 describe.skipIf(CHROMIUM === null || !ALL)("every quilt drawn on the page from nothing, by hand", () => {
   let browser: Browser;
@@ -24,12 +29,15 @@ describe.skipIf(CHROMIUM === null || !ALL)("every quilt drawn on the page from n
   });
 
   test.each(QUILTS.filter(({ name }) => name.startsWith(ONE)))(
-    "$name: the same patches in the same fabrics",
+    "$name: the same patches in the same fabrics, planned as the command line plans what is saved",
     async ({ text }) => {
       const page = await openPage(browser);
       page.setDefaultTimeout(10_000);
       await drawByHand(page, text);
-      expect(patchesOfTop(bare(await savedText(page)))).toEqual(patchesOfTop(bare(text)));
+      const saved = await savedText(page);
+      expect(patchesOfTop(saved)).toEqual(patchesOfTop(text));
+      await settled(page);
+      expect(await planOnPage(page)).toEqual(planOfCommandLine(saved));
       expect(faultsOf(page)).toEqual([]);
       await page.context().close();
     },

@@ -63,6 +63,25 @@ describe.skipIf(CHROMIUM === null || !ALL)("nothing is lost, and it is said", ()
     await page.context().close();
   });
 
+  test("letters that are being typed stay when amounts come in around them", async () => {
+    const page = await opened();
+    await begin(page);
+    await settled(page);
+    const name = page.getByRole("textbox", { name: "Border 1".toLowerCase(), exact: false }).first();
+    await name.focus();
+    await page.keyboard.press("ControlOrMeta+a");
+    await page.keyboard.type("5 ");
+    // The page is drawn anew while the hand is in the field, as it is when a search ends.
+    await page.evaluate(() =>
+      document.querySelector<HTMLElement>(".size .stepper button:last-of-type")?.click(),
+    );
+    await settled(page);
+    await page.keyboard.type("1/2");
+    await page.keyboard.press("Tab");
+    expect(await savedText(page)).toContain("width: 5 1/2");
+    await page.context().close();
+  });
+
   test("storage full: older states make way, then it is said; with room again it is kept", async () => {
     const page = await opened(() => {
       const put = IDBObjectStore.prototype.put;

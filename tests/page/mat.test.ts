@@ -17,6 +17,7 @@ import {
   USUALLY_PLANNED,
 } from "../../src/planning.ts";
 import { crossgrain, crossgrainHere } from "../cli/run.ts";
+import { LEFT_OUT } from "../support/sweep.ts";
 import { emptyFolder } from "./browser.ts";
 import { quiltNamed } from "./quilts.ts";
 
@@ -24,6 +25,7 @@ const around = {
   keeps: keepsOf(1e8),
   overtaken: () => false,
   pause: () => Promise.resolve(),
+  rest: () => Promise.resolve(),
   tell: (_: Answer) => {},
 };
 const LANE = STARTS.find(({ name }) => name === "Lantern Lane")?.text ?? "";
@@ -39,32 +41,35 @@ async function mat(work: string): Promise<{ mat: Mat; json: string }> {
 const fabricOf = ({ fabrics }: Mat, name: string) => fabrics.find((one) => one.name === name)!;
 
 describe("the mat", () => {
-  test("what is ticked and said on the page is the file and the plan of the command, to the byte", async () => {
-    const folder = emptyFolder();
-    writeFileSync(join(folder, "quilt.yaml"), LANE);
-    expect((await crossgrainHere(["plan", "quilt.yaml", "--out", "o"], folder)).code).toBe(0);
-    const read = (name: string) => readFileSync(join(folder, "o", name), "utf8");
-    const first = (await mat("")).mat;
-    const chalk = fabricOf(first, "chalk");
-    const places = [1, 2].map((number) => ({ lay: 0, number }));
-    const ticks = tickFacts(chalk.cloths, places);
-    const facts = [...ticks, spoiledFact(chalk.cloths, { lay: 0, number: 3 })];
-    const spoiled = addEntry(beginWork(USUALLY_PLANNED, english.workFile.about), {
-      fabric: "chalk",
-      plan: chalk.mark,
-      facts,
-    });
-    const said = facts.map((fact) => `chalk: ${fact}`);
-    expect((await crossgrainHere(["go-on", "quilt.yaml", ...said, "--out", "o"], folder)).code).toBe(0);
-    expect(read("work.yaml")).toBe(spoiled);
-    expect(read("plan.json")).toBe((await mat(spoiled)).json);
-    // Said of the diagram as it is then: the width of what is left.
-    const after = fabricOf((await mat(spoiled)).mat, "chalk");
-    const narrow = addEntry(spoiled, { fabric: "chalk", plan: after.restMark, facts: ["40 in wide"] });
-    expect(crossgrain(["go-on", "quilt.yaml", "chalk: 40 in wide", "--out", "o"], { folder }).code).toBe(0);
-    expect(read("work.yaml")).toBe(narrow);
-    expect(read("plan.json")).toBe((await mat(narrow)).json);
-  });
+  test.skipIf(LEFT_OUT)(
+    "what is ticked and said on the page is the file and the plan of the command, to the byte",
+    async () => {
+      const folder = emptyFolder();
+      writeFileSync(join(folder, "quilt.yaml"), LANE);
+      expect((await crossgrainHere(["plan", "quilt.yaml", "--out", "o"], folder)).code).toBe(0);
+      const read = (name: string) => readFileSync(join(folder, "o", name), "utf8");
+      const first = (await mat("")).mat;
+      const chalk = fabricOf(first, "chalk");
+      const places = [1, 2].map((number) => ({ lay: 0, number }));
+      const ticks = tickFacts(chalk.cloths, places);
+      const facts = [...ticks, spoiledFact(chalk.cloths, { lay: 0, number: 3 })];
+      const spoiled = addEntry(beginWork(USUALLY_PLANNED, english.workFile.about), {
+        fabric: "chalk",
+        plan: chalk.mark,
+        facts,
+      });
+      const said = facts.map((fact) => `chalk: ${fact}`);
+      expect((await crossgrainHere(["go-on", "quilt.yaml", ...said, "--out", "o"], folder)).code).toBe(0);
+      expect(read("work.yaml")).toBe(spoiled);
+      expect(read("plan.json")).toBe((await mat(spoiled)).json);
+      // Said of the diagram as it is then: the width of what is left.
+      const after = fabricOf((await mat(spoiled)).mat, "chalk");
+      const narrow = addEntry(spoiled, { fabric: "chalk", plan: after.restMark, facts: ["40 in wide"] });
+      expect(crossgrain(["go-on", "quilt.yaml", "chalk: 40 in wide", "--out", "o"], { folder }).code).toBe(0);
+      expect(read("work.yaml")).toBe(narrow);
+      expect(read("plan.json")).toBe((await mat(narrow)).json);
+    },
+  );
 
   test("ticks stay on the diagram they are of; what else is said makes a new one", async () => {
     const { mat: first } = await mat("");

@@ -6,7 +6,7 @@ import { setColour } from "../../src/edits/fabric-edits.ts";
 import * as pattern from "../../src/edits/pattern-edits.ts";
 import { widenBorder } from "../../src/edits/quilt-edits.ts";
 import { planQuilt, solveHere, USUAL_OPTIONS } from "../../src/index.ts";
-import { completed, NOTHING_YET } from "../../src/page/planner/complete.ts";
+import { completed, linesBetween, NOTHING_YET } from "../../src/page/planner/complete.ts";
 import { keepsOf } from "../../src/page/planner/keeps.ts";
 import type { Answer } from "../../src/page/planner/messages.ts";
 import { patternFor } from "../../src/page/planner/pattern.ts";
@@ -34,6 +34,7 @@ async function told(
     keeps: keepsOf(MOST),
     overtaken: () => false,
     pause: () => Promise.resolve(),
+    rest: () => Promise.resolve(),
     ...around,
     tell: (answer) => {
       answers.push(answer);
@@ -184,7 +185,7 @@ describe("a design that is not finished", () => {
   });
 
   test("one without empty squares is not touched", () => {
-    for (const { text } of [...QUILTS, ...STARTS]) expect(completed(text)).toEqual({ text, empty: 0 });
+    for (const { text } of [...QUILTS, ...STARTS]) expect(completed(text)).toMatchObject({ text, empty: 0 });
   });
 
   test("half-written text is never a fault of the planner's own", async () => {
@@ -204,6 +205,71 @@ describe("a design that is not finished", () => {
   });
 });
 
+describe("a text with empty squares", () => {
+  test("tells faults at the lines of the text as written, before and behind what had to be filled", async () => {
+    const laid = layUnit(
+      EMPTY_SHEET,
+      "A",
+      { column: 0, row: 0, columns: 1, rows: 1 },
+      {
+        ...{ kind: "square", words: ["night"], turn: 0 },
+      },
+    );
+    for (const [right, wrong] of [
+      ["square:", "quare:"],
+      ["setting:", "stting:"],
+      ["fill: 3 x 3", "fill: 3 by"],
+    ] as const) {
+      const text = laid.replace(right, wrong);
+      expect(text, right).not.toBe(laid);
+      expect(completed(text).empty).toBeGreaterThan(0);
+      const { answers } = await told(text);
+      const faults = answers.flatMap((answer) => ("diagnostics" in answer ? answer.diagnostics : []));
+      const line = text.split("\n").findIndex((one) => one.includes(wrong)) + 1;
+      expect(
+        faults.map(({ at }) => at?.line),
+        wrong,
+      ).toContain(line);
+    }
+  });
+
+  test("lines alike are found again in their order", () => {
+    expect(linesBetween("a\nb\nc", "a\nb\nc")).toEqual([1, 2, 3]);
+    expect(linesBetween("a\ng\nx y\nc", "a\nnew\ng\nx o\nc\no")).toEqual([1, 1, 2, 3, 4, 4]);
+  });
+});
+
+describe("a worker", () => {
+  test("begins the sewing when the hand rests, and a gesture meanwhile ends the rest", async () => {
+    const answers: Answer[] = [];
+    const rests: (() => void)[] = [];
+    const text = quiltNamed("nine-stars");
+    const until = async (good: () => boolean) => {
+      for (let i = 0; i < 20_000 && !good(); i++) await new Promise((resolve) => setTimeout(resolve, 1));
+      expect(good()).toBe(true);
+    };
+    const take = workerLoop({
+      post: (answer) => void answers.push(answer),
+      pause: () => Promise.resolve(),
+      later: (_, call) => void rests.push(call),
+      useSolver() {},
+    });
+    const planned = (id: number) => answers.some((one) => one.kind === "planned" && one.id === id);
+    take({ kind: "plan", id: 1, text, name: "q" });
+    await until(() => planned(1));
+    expect(rests).toHaveLength(0);
+    take({ kind: "plan", id: 2, text: widenBorder(text, 0, 4, 2032), name: "q" });
+    await until(() => rests.length === 1);
+    expect(answers.filter((one) => one.kind === "amounts" && one.id === 2)).toHaveLength(1);
+    expect(planned(2)).toBe(false);
+    take({ kind: "plan", id: 3, text, name: "q" });
+    await until(() => rests.length === 2);
+    rests[1]?.();
+    await until(() => planned(3));
+    expect(planned(2)).toBe(false);
+  });
+});
+
 describe("what would save", () => {
   test.skipIf(LEFT_OUT)("the page's list is the command's: same changes, same amounts", async () => {
     const { text } = STARTS[1]!;
@@ -216,6 +282,7 @@ describe("what would save", () => {
           if (answer.kind === "triedAll") resolve();
         },
         pause: () => Promise.resolve(),
+        later: (_, call) => call(),
         useSolver() {},
       });
       take({ kind: "save", id: 1, text });

@@ -66,6 +66,22 @@ describe("a session", () => {
     expect(workers[0]!.ended).toBe(false);
   });
 
+  test("a spare goes the way of a gesture once the plan stands, and only once", () => {
+    const { workers, session } = stage();
+    for (const worker of workers) worker.hear({ kind: "ready" });
+    const planned = (id: number): Answer => ({
+      ...{ kind: "planned", id, amounts: { fabrics: [], total: "" }, diagnostics: [], whole: true },
+    });
+    for (const text of ["a", "b"]) {
+      const id = session.plan(text, "q");
+      workers[0]!.hear({ kind: "taken", id });
+      workers[0]!.hear(planned(id));
+    }
+    expect(workers[1]!.asks.filter(({ kind }) => kind === "warm")).toEqual([
+      { kind: "warm", text: "a", name: "q" },
+    ]);
+  });
+
   test("waits for a spare that has not come up", () => {
     const { workers, session, wait, plansOf } = stage();
     session.plan("a", "q");

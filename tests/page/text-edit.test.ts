@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
-import { parse } from "yaml";
-import { withItem, withoutValue, withValue } from "../../src/edits/text-edit.ts";
+import { parse, parseDocument } from "yaml";
+import { readText, withItem, withoutValue, withValue, withValueAtAll } from "../../src/edits/text-edit.ts";
 
 const QUILT = `# Nine stars
 name: Stars   # for the fair
@@ -132,5 +132,49 @@ describe("an edit of the text", () => {
 
   test("a file that ends without a line end is added to on a line of its own", () => {
     expect(withValue("name: a\nbinding: b", ["backing"], "c")).toBe("name: a\nbinding: b\nbacking: c\n");
+  });
+
+  test("what is read part by part is what is read whole, and texts that are no sure parts are read whole", () => {
+    const odd = [
+      QUILT,
+      `${QUILT}x: &one [a]\ny: *one\n`,
+      `${QUILT}name: twice\n`,
+      `---\n${QUILT}`,
+      QUILT.replace("units: in", "units:\n\n# a note at the left\n  in"),
+      QUILT.replace("binding: gold", "binding: {\n  fabric: gold\n}"),
+      QUILT.replace("rows: star", "rows: |+\n    star\n\n"),
+      QUILT.replace("binding: gold", 'binding: "gold\n\n  thread"'),
+      QUILT.replace("binding: gold", "binding: gold\n  thread"),
+      '{ "name": "Stars" }',
+    ];
+    for (const text of odd) {
+      const whole = (() => {
+        try {
+          return parseDocument(text, { strict: false, uniqueKeys: false }).toJS({ maxAliasCount: 0 });
+        } catch {
+          return null;
+        }
+      })();
+      const read = readText(text);
+      expect(read.plain()).toEqual(whole);
+      if (whole !== null) expect(read.value(["fabrics", 1, "name"])).toEqual(whole.fabrics?.[1]?.name);
+    }
+  });
+
+  test("another part of the file keeps its letters even where the part that changes is written anew", () => {
+    const text = `pattern: { before: { cutting: "# Wash\\n\\n- all\\n" } }\nblocks:\n  p: { grid: a b, cells: { a: { square: x } } }\n`;
+    const made = withValue(text, ["blocks", "p", "grid"], "a b\nb a\n");
+    expect(made.startsWith(text.slice(0, text.indexOf("blocks:")))).toBe(true);
+    expect(parse(made).blocks.p.grid).toBe("a b\nb a\n");
+  });
+
+  test("one name written at many places is cut in at each of them", () => {
+    const paths = [["fabrics", 0, "name"], ["borders", 0, "fabric"], ["binding"]];
+    const made = withValueAtAll(QUILT, paths, "deep night");
+    expect(made).toBe(
+      QUILT.replace("{ name: night", "{ name: deep night")
+        .replace("{ fabric: night", "{ fabric: deep night")
+        .replace("binding: gold", "binding: deep night"),
+    );
   });
 });

@@ -1,6 +1,6 @@
-import { readFileSync, writeFileSync } from "node:fs";
+import { existsSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import type { Page } from "playwright-core";
+import type { Browser, Page } from "playwright-core";
 import { describe, expect, test } from "vitest";
 import { crossgrain, ROOT } from "../cli/run.ts";
 import { CHROMIUM, emptyFolder, launch, openPage, savedText, settled } from "./browser.ts";
@@ -48,6 +48,39 @@ function sampler(): string {
   ].join("\n");
 }
 
+/**
+ * Milliseconds that each thread of a browser's pages has had of a processor, where the system tells (Linux): on a
+ * machine with other work to do it says what a clock does on a quiet one.
+ */
+async function threads(browser: Browser): Promise<Map<string, number>> {
+  const asked = await browser.newBrowserCDPSession();
+  const { processInfo } = await asked.send("SystemInfo.getProcessInfo");
+  await asked.detach();
+  const all = new Map<string, number>();
+  for (const { id } of processInfo.filter(({ type }) => type === "renderer")) {
+    const tasks = `/proc/${id}/task`;
+    if (!existsSync(tasks)) continue;
+    for (const task of readdirSync(tasks)) {
+      const name = readFileSync(join(tasks, task, "comm"), "utf8").trim();
+      const [ran = ""] = readFileSync(join(tasks, task, "schedstat"), "utf8").split(" ");
+      const what = name.startsWith("DedicatedWorker") ? `worker ${task}` : task === String(id) ? "page" : "";
+      if (what !== "") all.set(`${what} ${id}`, Number(ran) / 1e6);
+    }
+  }
+  return all;
+}
+
+/** What ran meanwhile, longest first: the page itself, and each of its workers. */
+function ranSince(before: ReadonlyMap<string, number>, after: ReadonlyMap<string, number>): string {
+  const [page, workers] = [[] as number[], [] as number[]];
+  for (const [name, ran] of after) {
+    const own = Math.round(ran - (before.get(name) ?? 0));
+    if (own > 1) (name.startsWith("page") ? page : workers).push(own);
+  }
+  const told = (all: number[]) => all.sort((a, b) => b - a).join(" + ") || "0";
+  return `processor: page ${told(page)}, workers ${told(workers)} ms`;
+}
+
 // Printed, never judged: a clock says as much of the machine as of the page.
 describe.skipIf(CHROMIUM === null || process.env.JOURNEYS !== "times")(
   "times from gesture to picture and amounts",
@@ -67,7 +100,19 @@ describe.skipIf(CHROMIUM === null || process.env.JOURNEYS !== "times")(
         const browser = await launch();
         const page = await openPage(browser, {}, to);
         await settled(page);
-        const timed = (what: string, act: string, pile = ".pile") =>
+        const timed = async (what: string, act: string, pile = ".pile") => {
+          // What the gesture before has set going is over.
+          await page.waitForTimeout(2500);
+          const before = await threads(browser);
+          const told = await amountsAfter(what, act, pile);
+          const ran = ranSince(before, await threads(browser));
+          await page.waitForFunction((where) => {
+            const all = [...document.querySelectorAll(`${where} .state`)];
+            return all.every((one) => one.matches(".proven, .found"));
+          }, pile);
+          return `${told}; ${ran}`;
+        };
+        const amountsAfter = (what: string, act: string, pile: string) =>
           page.evaluate(
             async ([label, script, where]) => {
               const frame = () => new Promise((resolve) => requestAnimationFrame(() => setTimeout(resolve)));
@@ -85,8 +130,7 @@ describe.skipIf(CHROMIUM === null || process.env.JOURNEYS !== "times")(
               const first = await until(
                 () => states().length > 0 && states().every((one) => !one.matches(".before")),
               );
-              const last = await until(() => states().every((one) => one.matches(".proven, .found")));
-              return `${label}: handled ${handled.toFixed(0)}, drawn ${drawn.toFixed(0)}, amounts ${first.toFixed(0)}, settled ${last.toFixed(0)} ms`;
+              return `${label}: handled ${handled.toFixed(0)}, drawn ${drawn.toFixed(0)}, amounts ${first.toFixed(0)} ms`;
             },
             [what, act, pile],
           );

@@ -9,6 +9,7 @@ import { restate } from "../../src/quilt/sizes/restate.ts";
 import { readSpecFile } from "../../src/spec/index.ts";
 import { starters as STARTERS } from "../../src/words/en/starters.ts";
 import { allSaid, assumedIn } from "../support/in-words.ts";
+import { oneIn } from "../support/sweep.ts";
 import { cutsOf, INCH, workOut } from "./reading.ts";
 
 const CENTIMETRE = 6400;
@@ -114,7 +115,7 @@ const COARSE_TOO = /^(barred|allotments|rails-and|prints-both)/;
 
 test("every quilt can be restated, on the usual marks, and some on coarse ones", () => {
   const failed: string[] = [];
-  for (const [name, text] of everyQuilt()) {
+  for (const [name, text] of oneIn(2, everyQuilt())) {
     const { value } = readSpecFile(text, name);
     if (value?.kind !== "quilt") continue;
     const coarse = COARSE_TOO.test(name) ? [HALF_CENTIMETRE_RULER] : [];

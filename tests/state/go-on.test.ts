@@ -93,6 +93,39 @@ describe("a plan that is gone on with", () => {
     expect(sea.pieces.find(({ letter }) => letter === "A")?.across).toBe(40 * IN);
   });
 
+  test("beside lengthwise strips the width told later holds for what is left beside them", async () => {
+    const long = {
+      name: "long.yaml",
+      text: `name: Long
+units: in
+all-fabrics: { width: 43 in, selvage: 1/2 in }
+fabrics:
+  - name: night
+    pieces:
+      - rails 6 x 60, 2, cut lengthwise
+      - squares 4 1/2 square, 60
+`,
+    };
+    const told = async (...entries: string[][]) => {
+      let text = BEGUN;
+      let last: Awaited<ReturnType<typeof goOn>>["value"] = null;
+      for (const words of entries) {
+        const work = { text, name: "work.yaml" };
+        last = (await goOn({ quilt: long, work, words, again: false, made: null }, solve)).value;
+        text = last?.workText ?? "";
+      }
+      return last!.plan.fabrics[0]!;
+    };
+    // 42 less two of 6 in leaves 30; of 40 in it leaves 28.
+    const later = await told(["cut to strip 2"], ["40 in wide"]);
+    expect(later.lays.map(({ name, across }) => [name, across / IN])).toContainEqual([
+      "rest of 28 x 60 in",
+      28,
+    ]);
+    const { lays, purchase, leftovers } = await told(["cut to strip 2", "40 in wide"]);
+    expect(later).toMatchObject({ lays, purchase, leftovers });
+  });
+
   test("strip 7 is spoiled: those before it count as cut, and it is said so", async () => {
     const { sea, changes, plan } = await gone(["night sea: strip 7 is spoiled"]);
     expect(cut(sea)).toEqual({ A: 3, B: 26, C: 0 });

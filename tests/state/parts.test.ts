@@ -59,6 +59,7 @@ const cutting = (part: Part, told: number, real = part.across): Cutting => ({
   off: new Set(),
   planned: { across: part.across, along: part.along },
   ends: { across: real, along: part.along },
+  atEdge: true,
 });
 
 describe("what a strip leaves", () => {
@@ -74,6 +75,15 @@ describe("what a strip leaves", () => {
   ])("%s", (_, told, real, left) => {
     const rests = restsOf(four, cutting(four, told, real));
     expect(rests.map(({ across, along }) => [across, along])).toEqual(left);
+  });
+
+  test("only what ends where the fabric does is marked so", () => {
+    const apart = { ...cutting(four, 0), told: new Set([four.parts[1]!]) };
+    expect(restsOf(four, apart).map(({ across, atEdge }) => [across, atEdge])).toEqual([
+      [9, undefined],
+      [24, true],
+    ]);
+    expect(restsOf(four, { ...apart, atEdge: false }).some(({ atEdge }) => atEdge)).toBe(false);
   });
 
   test("spoiled: nothing", () => {

@@ -22,7 +22,7 @@ const MOST_THREADS = 4;
 
 /** Functions do not reach a worker; the budget, which is a number, does. */
 function sendable(job: EngineJob): EngineJob {
-  const { shouldStop: _shouldStop, onProgress: _onProgress, ...limits } = job.limits;
+  const { shouldStop: _shouldStop, ...limits } = job.limits;
   return { ...job, limits };
 }
 

@@ -1,11 +1,13 @@
 import { addSize, spread } from "../oracles/knapsack.ts";
 import { metered } from "../oracles/metered.ts";
 import { sheetOracle } from "../oracles/oracle-sheet.ts";
+import { framesOf } from "../problem/assemble.ts";
 import type { Clock } from "../problem/clock.ts";
-import { areaOfOne, fitsRun, type Kind, transposeKinds } from "../problem/reduce.ts";
+import type { Counts } from "../problem/counts.ts";
+import { fitsRun, type Kind } from "../problem/reduce.ts";
 import { asOnRoll, canHold, makeOracle, type Rest, type RollQuestion } from "../problem/roll-question.ts";
-import { createMaster } from "../search/master.ts";
-import { wholePrices } from "../search/prices.ts";
+import { createMaster, solveRoot } from "../search/master.ts";
+import { pricesByArea } from "../search/prices.ts";
 
 /** Most table cells for all widths together. */
 const MOST_CELLS = 30_000_000;
@@ -14,7 +16,7 @@ const MOST_CELLS = 30_000_000;
 const LONGEST = 2_000_000;
 
 /** No plan with these band groups, and so many of every kind in bands, is shorter. */
-export type BandBound = (rests: readonly Rest[], banded: readonly number[], along: number) => number;
+export type BandBound = (rests: readonly Rest[], banded: Counts, along: number) => number;
 
 /**
  * A bound for arrangements of bands. At whole-number prices, what is wanted of the strips must be held by the rests
@@ -46,7 +48,7 @@ export function bandBounds(question: RollQuestion, limit: number): BandBound {
     oracles.set(width, made);
     return made;
   };
-  const frames = { upright: wanted, transposed: transposeKinds(wanted) };
+  const frames = framesOf(wanted);
   let cells = 0;
 
   const pricing = (prices: Float64Array) => {
@@ -79,8 +81,7 @@ export function bandBounds(question: RollQuestion, limit: number): BandBound {
     return { prices, tableAt, lent };
   };
 
-  const area = wanted.map((kind) => areaOfOne(kind) / run);
-  const priced = [pricing(wholePrices(area, caps, limit).prices)];
+  const priced = [pricing(pricesByArea(wanted, run, caps, limit).prices)];
   const ofStrips = pricesOfStrips(question, wanted, limit);
   if (ofStrips !== null) priced.push(pricing(ofStrips));
   return (rests, banded, along) => {
@@ -112,17 +113,14 @@ function pricesOfStrips(question: RollQuestion, wanted: readonly Kind[], limit: 
   const strips = wanted.filter((kind) => kind.place !== "bands");
   if (strips.length === 0 || !strips.every((kind) => fitsRun(kind, run))) return null;
   const whole = metered(makeOracle(question, strips, run, limit), clock);
-  const master = createMaster(
-    whole,
-    strips.map((kind) => kind.demand),
-    solver,
-  );
+  const demand = strips.map((kind) => kind.demand);
+  const master = createMaster(whole, demand, solver);
   try {
-    const root = master.solveRoot(limit, new Array(whole.heights.length).fill(0), () => clock.expired());
+    const root = solveRoot(master, limit, new Array(whole.heights.length).fill(0), () => clock.expired());
     const at = new Map(strips.map((kind, s) => [kind, root.cut.prices[s]!]));
     return Float64Array.from(wanted, (kind) => at.get(kind) ?? 0);
   } finally {
-    master.dispose();
+    master.pool.model.dispose();
   }
 }
 

@@ -1,3 +1,4 @@
+import type { Counts } from "../problem/counts.ts";
 import type { Kind } from "../problem/reduce.ts";
 
 /** A lengthwise band: items one after another down the roll, all within its width. */
@@ -23,7 +24,7 @@ export interface States {
 }
 
 /** Mixed-radix numbering of all counts from nothing up to the demand. */
-export function statesOf(demand: readonly number[]): States {
+export function statesOf(demand: Counts): States {
   return {
     size: demand.reduce((product, wanted) => product * (wanted + 1), 1),
     countsOf(state) {

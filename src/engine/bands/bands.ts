@@ -1,12 +1,12 @@
 import { type Clock, share } from "../problem/clock.ts";
-import { areaOfOne, type Kind } from "../problem/reduce.ts";
-import { canHold, type GivenSheet, type Rest, type RollQuestion } from "../problem/roll-question.ts";
+import { sum } from "../problem/counts.ts";
+import type { Kind } from "../problem/reduce.ts";
+import { areaBound, canHold, type RollQuestion } from "../problem/roll-question.ts";
 import { solveRoll } from "../search/roll.ts";
 import { bandBounds } from "./band-bounds.ts";
 import { type BandGroup, bandGroups, partsWithFirst, statesOf } from "./band-sections.ts";
 import { type Arrangement, type BandAnswer, named, nothingBanded, oneGroupEach } from "./plain-bands.ts";
-import { restEnds } from "./rest-ends.ts";
-import { lengthOn } from "./rest-strips.ts";
+import { lengthOn, restEnds } from "./rests.ts";
 
 /** Arrangements worth a look, the most promising first. */
 interface ArrangementList {
@@ -40,7 +40,7 @@ const ROOM_BEYOND = 4;
 export function solveBands(question: RollQuestion): BandAnswer {
   const { kinds, run, clock } = question;
   const bandable = kinds.flatMap((kind, k) => (kind.place === "strips" ? [] : [k]));
-  const area = areaBound(kinds, run, question.given);
+  const area = areaBound(question);
   let best = null as BandAnswer | null;
   let length = Infinity;
   let lower = Infinity;
@@ -54,9 +54,13 @@ export function solveBands(question: RollQuestion): BandAnswer {
     // With stacks there is no end to how long a rest may be made before there is a plan.
     const whole = ceiling !== null || question.style === "strips-2";
     const cap = whole ? (ceiling ?? Infinity) : arrangement.along + ROOM_BEYOND * run;
-    const ends = restEnds(question, cap);
-    const rests = arrangement.groups.map((group) => ends.beside(run - group.across, group.along));
-    const answer = solveRoll(withRest({ ...question, clock: within }, arrangement, rests, ceiling));
+    const beside = restEnds(question, cap);
+    const rests = arrangement.groups.map((group) => beside(run - group.across, group.along));
+    const answer = solveRoll({
+      ...{ ...question, clock: within, rests, enough: null },
+      kinds: kinds.map((kind, k) => ({ ...kind, demand: kind.demand - arrangement.banded[k]! })),
+      ceiling: ceiling === null ? null : ceiling - arrangement.along,
+    });
     const proved = whole && rests.every((rest) => rest.whole);
     const least = proved ? arrangement.along + answer.lower : area;
     lower = Math.min(lower, least);
@@ -68,8 +72,6 @@ export function solveBands(question: RollQuestion): BandAnswer {
         return { ...named(group, bandable), along };
       });
       best = { ...answer, length: total, groups };
-      // Arrangements not looked at yet may be shorter than those that were: only the area bounds them all.
-      question.report(length, Math.min(area, length));
     }
     const key = keyOf(arrangement);
     if (least >= length) closed.add(key);
@@ -114,35 +116,6 @@ function mayStay({ given }: RollQuestion, kind: Kind): boolean {
   return kind.place !== "bands" || kind.demand === 0 || given.some(({ sheet }) => canHold(sheet, kind));
 }
 
-function withRest(
-  question: RollQuestion,
-  arrangement: Arrangement,
-  rests: readonly Rest[],
-  ceiling: number | null,
-): RollQuestion {
-  return {
-    kinds: question.kinds.map((kind, k) => ({ ...kind, demand: kind.demand - arrangement.banded[k]! })),
-    run: question.run,
-    ...{ style: question.style, stacks: question.stacks },
-    solver: question.solver,
-    clock: question.clock,
-    given: question.given,
-    rests,
-    enough: null,
-    ceiling: ceiling === null ? null : ceiling - arrangement.along,
-    report: () => {},
-  };
-}
-
-function areaBound(kinds: readonly Kind[], run: number, given: readonly GivenSheet[]): number {
-  const lent = given.reduce((sum, { sheet, count }) => sum + sheet.across * sheet.along * count, 0);
-  return Math.max(0, Math.ceil((areaOf(kinds) - lent) / run));
-}
-
-function areaOf(kinds: readonly Kind[]): number {
-  return kinds.reduce((sum, kind) => sum + areaOfOne(kind) * kind.demand, 0);
-}
-
 /** Groups of one size leave the same rests, whatever bands are in them. */
 function keyOf({ groups, banded }: Pick<Arrangement, "groups" | "banded">): string {
   const sizes = groups.map((group) => `${group.across}x${group.along}`).sort();
@@ -151,15 +124,15 @@ function keyOf({ groups, banded }: Pick<Arrangement, "groups" | "banded">): stri
 
 /** Every arrangement that may lead to a plan shorter than `limit`, or the most promising of them. */
 function arrangements(question: RollQuestion, bandable: readonly number[], limit: number): ArrangementList {
-  const { kinds, run, given, clock } = question;
+  const { kinds, run, clock } = question;
   const demand = bandable.map((k) => kinds[k]!.demand);
   const states = statesOf(demand);
   if (states.size > MOST_STATES) return { list: [], complete: false, dropped: Infinity };
   const bandKinds = bandable.map((k) => kinds[k]!);
   const groups = bandGroups(bandKinds, states, run);
-  const area = areaBound(kinds, run, given);
+  const area = areaBound(question);
   let complete = true;
-  const ends = restEnds(question, limit);
+  const beside = restEnds(question, limit);
   const bound = bandBounds(question, limit);
   const promising = mostPromising();
   const seen = new Set<string>();
@@ -176,8 +149,8 @@ function arrangements(question: RollQuestion, bandable: readonly number[], limit
     const key = keyOf({ groups, banded });
     if (seen.has(key)) return;
     seen.add(key);
-    const along = groups.reduce((sum, group) => sum + group.along, 0);
-    const rests = groups.map((group) => ends.beside(run - group.across, group.along));
+    const along = sum(groups, (group) => group.along);
+    const rests = groups.map((group) => beside(run - group.across, group.along));
     complete &&= rests.every(({ whole }) => whole);
     const least = Math.max(area, bound(rests, banded, along));
     // What can be no shorter than the plan there is need not be looked at.

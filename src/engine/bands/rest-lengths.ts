@@ -1,8 +1,9 @@
 import { addSize } from "../oracles/knapsack.ts";
 import type { RestLevels, StripOracle } from "../oracles/oracle.ts";
+import type { Vector } from "../problem/counts.ts";
 import type { Stretch } from "../search/height-tables.ts";
 import { type HeightCut, wantedBesideSheets } from "../search/master.ts";
-import { heldWithin } from "./rest-holds.ts";
+import { heldWithin } from "./rests.ts";
 
 /** Lengths of the roll and of every rest that together take so much more than the rests as they are. */
 export interface Lengths {
@@ -22,7 +23,7 @@ export function longestWithin({ length: least, ends }: RestLevels, length: numbe
 export function lengthsOf(
   oracle: StripOracle,
   cuts: readonly HeightCut[],
-  given: readonly number[],
+  given: Vector,
   length: number,
   tired: () => boolean,
 ): Lengths[] | null {

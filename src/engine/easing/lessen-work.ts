@@ -2,6 +2,7 @@ import type { Filling, StripOracle } from "../oracles/oracle.ts";
 import { withSolver } from "../pack.ts";
 import { dropSurplus, type StripCount } from "../problem/assemble.ts";
 import { type Clock, startClock } from "../problem/clock.ts";
+import { addCounts } from "../problem/counts.ts";
 import { transposeKinds } from "../problem/reduce.ts";
 import { lengthOf, makeOracle, rulesOf } from "../problem/roll-question.ts";
 import { verify } from "../problem/verify.ts";
@@ -187,10 +188,7 @@ function groupsOf(strips: readonly StripCount[]): StripCount[][] {
 
 function heldBy(strips: readonly StripCount[], kinds: number): number[] {
   const held = new Array<number>(kinds).fill(0);
-  for (const { filling, count } of strips)
-    filling.counts.forEach((copies, k) => {
-      held[k]! += copies * count;
-    });
+  for (const { filling, count } of strips) addCounts(held, filling.counts, count);
   return held;
 }
 

@@ -1,5 +1,6 @@
 import { countKinds, type Filling, type Segment } from "../oracles/oracle.ts";
 import { dealer, type StripCount, toSections } from "../problem/assemble.ts";
+import type { Counts } from "../problem/counts.ts";
 import { scale } from "../problem/layouts.ts";
 import { gatherKinds, gcd, type Kind } from "../problem/reduce.ts";
 import type {
@@ -19,7 +20,7 @@ export interface Place {
   /** Sizes are divided by this. */
   step: number;
   /** What the strips hold now: exactly what they must go on holding. */
-  demand: readonly number[];
+  demand: Counts;
   strips: StripCount[];
   /** Length that they may take. */
   room: number;

@@ -1,4 +1,5 @@
 import { countKinds, type Filling, type Segment, type StripOracle } from "../oracles/oracle.ts";
+import type { Counts } from "../problem/counts.ts";
 import type { Kind } from "../problem/reduce.ts";
 
 /** A kind as it lies in a strip of some height. */
@@ -13,7 +14,7 @@ interface Choice {
  * Strips a cutter would think of: each size alone, and what remains of its strips or of its last strip filled
  * with one or two other sizes, those of the strip's own width first.
  */
-export function plainColumns(kinds: readonly Kind[], run: number, demand: readonly number[]): Filling[] {
+export function plainColumns(kinds: readonly Kind[], run: number, demand: Counts): Filling[] {
   const choices = kinds.flatMap(({ lies }, kind): Choice[] =>
     demand[kind]! > 0 ? lies.map((lie, l) => ({ kind, lie: l, width: lie.width, height: lie.height })) : [],
   );
@@ -73,12 +74,12 @@ function fill(kinds: readonly Kind[], parts: readonly { choice: Choice; copies: 
 /**
  * Fullest strips of two or three sizes only, by area, and of what the whole strips of each size leave over.
  */
-export function fewKindColumns(oracle: StripOracle, demand: readonly number[], most: number): Filling[] {
+export function fewKindColumns(oracle: StripOracle, demand: Counts, most: number): Filling[] {
   const { kinds, run } = oracle;
   const area = kinds.map(({ lies }) => lies[0]!.width * lies[0]!.height);
   const left = kinds.map(({ lies }, k) => demand[k]! % Math.max(1, Math.floor(run / lies[0]!.width)));
   const found: Filling[] = [];
-  const ask = (among: readonly number[], caps: readonly number[]): void => {
+  const ask = (among: readonly number[], caps: Counts): void => {
     const prices = new Float64Array(kinds.length);
     for (const k of among) prices[k] = area[k]!;
     const heights = new Set(among.flatMap((k) => kinds[k]!.lies.map(({ height }) => height)));

@@ -1,7 +1,8 @@
 import type { Filling } from "../oracles/oracle.ts";
 import type { StripCount } from "../problem/assemble.ts";
+import type { Counts } from "../problem/counts.ts";
 import type { Kind } from "../problem/reduce.ts";
-import type { Solver } from "../solver/types.ts";
+import type { Entry, Solver } from "../solver/types.ts";
 import type { CuttingTable } from "../types.ts";
 import { shapeOf } from "./places.ts";
 import { cutsOf, WORK_WEIGHTS, workOfStrip } from "./work-measure.ts";
@@ -10,7 +11,7 @@ import { cutsOf, WORK_WEIGHTS, workOfStrip } from "./work-measure.ts";
 export interface WorkQuestion {
   kinds: readonly Kind[];
   run: number;
-  demand: readonly number[];
+  demand: Counts;
   /** Most length the strips may take. */
   limit: number;
   /** In the same steps as the kinds. */
@@ -53,17 +54,16 @@ export function priceColumns(
   const { demand, limit } = question;
   const model = solver.linearModel();
   try {
-    for (const wanted of demand) model.addRow(wanted, Infinity, [], []);
-    model.addRow(-Infinity, limit, [], []);
+    for (const wanted of demand) model.addRow(wanted, Infinity);
+    const length = model.addRow(-Infinity, limit);
     // What is cut beyond the demand is taken out again, and its subcut with it.
-    demand.forEach((_, k) => {
-      model.addColumn(-WORK_WEIGHTS.subcuts, 0, Infinity, [k], [-1]);
-    });
+    for (const k of demand.keys()) model.addColumn(-WORK_WEIGHTS.subcuts, 0, Infinity, [[k, -1]]);
     for (const { filling, each, once } of columns) {
-      const rows = demand.flatMap((_, k) => (filling.counts[k]! > 0 ? [k] : []));
-      const values = rows.map((k) => Math.min(filling.counts[k]!, demand[k]!));
-      const cost = each + once / mostOf(question, filling);
-      model.addColumn(cost, 0, Infinity, [...rows, demand.length], [...values, filling.height]);
+      const { counts, height } = filling;
+      const held = demand.flatMap((wanted, k): Entry[] =>
+        counts[k]! > 0 ? [[k, Math.min(counts[k]!, wanted)]] : [],
+      );
+      model.addColumn(each + once / mostOf(question, filling), 0, Infinity, [...held, [length, height]]);
     }
     const { status, prices: duals } = model.solve(1000);
     if (status !== "optimal")

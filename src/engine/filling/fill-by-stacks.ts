@@ -1,15 +1,11 @@
-import { countKinds, type Filling, type ListingLimit, type Segment } from "../oracles/oracle.ts";
+import { countKinds, type ListingLimit, type Segment } from "../oracles/oracle.ts";
 import { narrowed, type StackType } from "../oracles/stack-rows.ts";
 import type { StripCount } from "../problem/assemble.ts";
+import type { Vector } from "../problem/counts.ts";
 import { levelsUsed, type Master } from "../search/master.ts";
-import type { IntegerProgram, ProgramSolver } from "../solver/types.ts";
-import { coverRows, meetsDemand } from "./cover.ts";
+import type { ProgramSolver } from "../solver/types.ts";
+import { addLimit, coverProgram, meetsDemand } from "./cover.ts";
 import { type FillOutcome, floorsAt, type TightCut } from "./vector-fill.ts";
-
-interface StackColumn {
-  level: number;
-  type: StackType;
-}
 
 /**
  * The whole-number question over stacks instead of whole fillings, for strips that can be filled in too many
@@ -17,91 +13,60 @@ interface StackColumn {
  * strips together. A no is a no, since every real filling passes; a yes must still be dealt out to strips.
  */
 export function fillByStacks(
-  master: Master,
-  vector: readonly number[],
+  { oracle, demand }: Master,
+  vector: Vector,
   tight: readonly TightCut[],
   limit: ListingLimit,
   solve: ProgramSolver,
 ): FillOutcome {
-  const { oracle, demand } = master;
   if (oracle.stacks === undefined || tight.length === 0) return { answer: "unknown" };
-  const columns: StackColumn[] = [];
+  const stacks: (StackType & { level: number; most: number })[] = [];
   const levels = levelsUsed(vector);
   for (const level of levels) {
     if (level >= oracle.stripLevels) return { answer: "unknown" };
-    const types = oracle.stacks(level, floorsAt(level, tight), demand, limit);
-    if (types === null || columns.length + types.length > limit.most) return { answer: "unknown" };
-    for (const type of types) columns.push({ level, type });
+    const types = oracle.stacks(level, { ...limit, floors: floorsAt(level, tight), caps: demand });
+    if (types === null || stacks.length + types.length > limit.most) return { answer: "unknown" };
+    for (const type of types)
+      stacks.push({ ...type, level, most: Math.floor(oracle.run / type.width) * vector[level]! });
   }
-  const program = stackProgram(columns, levels, vector, demand, oracle.run);
+  const program = coverProgram(stacks, demand);
   if (program === null) return { answer: "impossible" };
-  const outcome = solve(program);
-  if (outcome.status === "infeasible") return { answer: "impossible" };
-  if (outcome.values === null) return { answer: "unknown" };
-  const strips = levels.map((level) => {
-    const stacks = columns.flatMap((column, c) =>
-      column.level === level
-        ? Array.from({ length: Math.round(outcome.values![c]!) }, () => column.type)
-        : [],
-    );
-    return dealOut(master, stacks, level, vector[level]!);
-  });
-  if (strips.some((list) => list === null)) return { answer: "unknown" };
-  const dealt = strips.flatMap((list) => list!);
-  return meetsDemand(dealt, demand) ? { answer: "filled", strips: dealt } : { answer: "unknown" };
-}
-
-function stackProgram(
-  columns: readonly StackColumn[],
-  levels: readonly number[],
-  vector: readonly number[],
-  demand: readonly number[],
-  run: number,
-): IntegerProgram | null {
-  const rows = coverRows(
-    columns.map(({ type }) => type.counts),
-    demand,
-  );
-  if (rows === null) return null;
   for (const level of levels) {
-    const mine = columns.flatMap((column, c) => (column.level === level ? [c] : []));
-    rows.push({
-      lower: -Infinity,
-      upper: run * vector[level]!,
-      columns: mine,
-      values: mine.map((c) => columns[c]!.type.width),
-    });
+    const columns = stacks.flatMap((stack, c) => (stack.level === level ? [c] : []));
+    const widths = columns.map((c) => stacks[c]!.width);
+    addLimit(program, oracle.run * vector[level]!, columns, widths);
   }
-  return {
-    costs: columns.map(() => 0),
-    lower: columns.map(() => 0),
-    upper: columns.map(({ level, type }) => Math.floor(run / type.width) * vector[level]!),
-    whole: columns.map(() => true),
-    rows,
-  };
+  const { status, values } = solve(program);
+  if (status === "infeasible") return { answer: "impossible" };
+  if (values === null) return { answer: "unknown" };
+  const used = stacks.flatMap((stack, c) => Array.from({ length: Math.round(values[c]!) }, () => stack));
+  const strips: StripCount[] = [];
+  for (const level of levels) {
+    const dealt = dealOut(
+      oracle.run,
+      used.filter((stack) => stack.level === level),
+    );
+    if (dealt.length > vector[level]!) return { answer: "unknown" };
+    for (const stacked of dealt) {
+      const segments = stacked.map(({ stack }): Segment => narrowed(oracle.kinds, stack));
+      const counts = countKinds(segments, oracle.kinds.length);
+      strips.push({ filling: { level, height: oracle.heights[level]!, counts, segments }, count: 1 });
+    }
+  }
+  return meetsDemand(strips, demand) ? { answer: "filled", strips } : { answer: "unknown" };
 }
 
-/** First fit, widest first. Null when the stacks do not go into the strips this way. */
-function dealOut(
-  { oracle }: Master,
-  stacks: readonly StackType[],
-  level: number,
-  count: number,
-): StripCount[] | null {
-  const rows: { room: number; segments: Segment[] }[] = [];
-  for (const { width, stack } of stacks.slice().sort((p, q) => q.width - p.width)) {
-    let row = rows.find(({ room }) => room >= width);
+/** Stacks into strips, first fit, widest first. */
+function dealOut(run: number, stacks: readonly StackType[]): StackType[][] {
+  const rows: { room: number; stacks: StackType[] }[] = [];
+  for (const stack of stacks.slice().sort((p, q) => q.width - p.width)) {
+    let row = rows.find(({ room }) => room >= stack.width);
     if (row === undefined) {
-      if (rows.length === count) return null;
-      row = { room: oracle.run, segments: [] };
+      row = { room: run, stacks: [] };
       rows.push(row);
     }
-    row.room -= width;
-    row.segments.push(narrowed(oracle.kinds, stack));
+    row.room -= stack.width;
+    row.stacks.push(stack);
   }
-  return rows.map(({ segments }) => {
-    const counts = countKinds(segments, oracle.kinds.length);
-    const filling: Filling = { level, height: oracle.heights[level]!, counts, segments };
-    return { filling, count: 1 };
-  });
+  return rows.map((row) => row.stacks);
 }

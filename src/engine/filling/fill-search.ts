@@ -1,6 +1,7 @@
 import type { Filling } from "../oracles/oracle.ts";
-import type { StripCount } from "../problem/assemble.ts";
+import { addCounts, type Counts, type Vector } from "../problem/counts.ts";
 import type { HeightCut } from "../search/master.ts";
+import { type FillOutcome, worthOf } from "./vector-fill.ts";
 
 /**
  * Looks for whole-number uses of the listed fillings that hold the demand, depth first, filling after
@@ -10,11 +11,11 @@ import type { HeightCut } from "../search/master.ts";
  */
 export function searchFill(
   fillings: readonly Filling[],
-  vector: readonly number[],
-  demand: readonly number[],
+  vector: Vector,
+  demand: Counts,
   cuts: readonly HeightCut[],
   mostNodes: number,
-): { answer: "filled"; strips: StripCount[] } | { answer: "impossible" } | { answer: "unknown" } {
+): FillOutcome {
   const list = inOrder(fillings, vector, cuts);
   const prices = [
     ...cuts.map((cut) => cut.prices),
@@ -41,9 +42,7 @@ export function searchFill(
     levelEnd[p] = list[p + 1]?.level === list[p]!.level ? levelEnd[p + 1]! : p + 1;
   const stripsAt = (p: number): number => (p < list.length ? vector[list[p]!.level]! : 0);
   const take = (filling: Filling, count: number): void => {
-    filling.counts.forEach((copies, k) => {
-      left[k]! -= copies * count;
-    });
+    addCounts(left, filling.counts, -count);
   };
 
   /** Uses filling p or a later one of its level, then goes on to the next level. */
@@ -93,8 +92,8 @@ export function searchFill(
 function reachOf(
   list: readonly Filling[],
   prices: readonly Float64Array[],
-  vector: readonly number[],
-  demand: readonly number[],
+  vector: Vector,
+  demand: Counts,
 ): { reach: Float64Array[]; after: Float64Array[] } {
   const reach = prices.map((price) => {
     const table = new Float64Array(list.length);
@@ -117,11 +116,7 @@ function reachOf(
 }
 
 /** Fewest strips first, highest first: their fillings are the hardest to place; of one level the most worth first. */
-function inOrder(
-  fillings: readonly Filling[],
-  vector: readonly number[],
-  cuts: readonly HeightCut[],
-): Filling[] {
+function inOrder(fillings: readonly Filling[], vector: Vector, cuts: readonly HeightCut[]): Filling[] {
   const levels = [...new Set(fillings.map((filling) => filling.level))].sort((a, b) => a - b);
   levels.sort((a, b) => vector[a]! - vector[b]! || b - a);
   const worth = (filling: Filling) => (cuts.length === 0 ? 0 : worthOf(filling, cuts[0]!.prices));
@@ -132,10 +127,6 @@ function inOrder(
   });
 }
 
-function worthOf(filling: Filling, prices: Float64Array): number {
-  return filling.counts.reduce((sum, copies, k) => sum + copies * prices[k]!, 0);
-}
-
-function cappedValue(filling: Filling, prices: Float64Array, demand: readonly number[]): number {
+function cappedValue(filling: Filling, prices: Float64Array, demand: Counts): number {
   return filling.counts.reduce((sum, copies, k) => sum + Math.min(copies, demand[k]!) * prices[k]!, 0);
 }

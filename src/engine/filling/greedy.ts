@@ -1,5 +1,6 @@
 import { type Filling, firstSheet, type Segment, type StripOracle } from "../oracles/oracle.ts";
 import { type StripCount, widthOf } from "../problem/assemble.ts";
+import { addCounts, type Counts, isEmpty, timesWithin, type Vector } from "../problem/counts.ts";
 import type { Kind } from "../problem/reduce.ts";
 
 /**
@@ -9,35 +10,32 @@ import type { Kind } from "../problem/reduce.ts";
  */
 export function greedyStrips(
   oracle: StripOracle,
-  demand: readonly number[],
+  demand: Counts,
   prices: Float64Array,
-  sheets: readonly number[],
+  sheets: Vector,
 ): StripCount[] | null {
   const { strips, left } = greedySheets(oracle, demand, prices, sheets);
   const floor = prices.map((price) => Math.max(1, price));
+  const take = (filling: Filling, count: number) => {
+    strips.push({ filling, count });
+    addCounts(left, filling.counts, -count);
+  };
   for (const { first, end, length } of oracle.rests ?? []) {
     const levels = Array.from({ length: end - first }, (_, i) => first + i);
-    let room = length;
-    for (;;) {
+    for (let room = length; ; ) {
       const next = bestByHeight(oracle, left.slice(), floor, levels, room);
       if (next === null) break;
-      strips.push({ filling: next, count: 1 });
-      take(left, next, 1);
+      take(next, 1);
       room -= next.height;
     }
   }
   const levels = Array.from({ length: oracle.stripLevels }, (_, level) => level);
-  for (;;) {
-    if (left.every((count) => count === 0)) return strips;
+  while (!isEmpty(left)) {
     const filling = bestByHeight(oracle, left.slice(), floor, levels, Infinity);
     if (filling === null) return null;
-    let times = Infinity;
-    filling.counts.forEach((copies, k) => {
-      if (copies > 0) times = Math.min(times, Math.floor(left[k]! / copies));
-    });
-    strips.push({ filling, count: times });
-    take(left, filling, times);
+    take(filling, timesWithin(left, filling.counts));
   }
+  return strips;
 }
 
 /**
@@ -46,7 +44,7 @@ export function greedyStrips(
  */
 function bestByHeight(
   oracle: StripOracle,
-  caps: number[],
+  caps: Counts,
   prices: Float64Array,
   levels: readonly number[],
   room: number,
@@ -64,9 +62,9 @@ function bestByHeight(
 /** Fills the sheets one after another, the one worth most first; tells what is left over. */
 export function greedySheets(
   oracle: StripOracle,
-  demand: readonly number[],
+  demand: Counts,
   prices: Float64Array,
-  sheets: readonly number[],
+  sheets: Vector,
 ): { strips: StripCount[]; left: number[] } {
   const left = demand.slice();
   const free = sheets.slice();
@@ -74,48 +72,37 @@ export function greedySheets(
   const floor = prices.map((price) => Math.max(1, price));
   for (;;) {
     const levels = free.flatMap((count, level) => (count > 0 && level >= firstSheet(oracle) ? [level] : []));
-    if (levels.length === 0 || left.every((count) => count === 0)) return { strips, left };
+    if (levels.length === 0 || isEmpty(left)) return { strips, left };
     const caps = left.slice();
     const values = oracle.values(floor, caps, levels);
     const best = levels.reduce((a, b) => (values[b]! > values[a]! ? b : a));
     if (values[best]! <= 0) return { strips, left };
     const filling = oracle.filling(best, floor, caps);
-    let times = free[best]!;
-    filling.counts.forEach((copies, k) => {
-      if (copies > 0) times = Math.min(times, Math.floor(left[k]! / copies));
-    });
-    strips.push({ filling, count: times });
-    free[best]! -= times;
-    take(left, filling, times);
+    const count = Math.min(free[best]!, timesWithin(left, filling.counts));
+    strips.push({ filling, count });
+    free[best]! -= count;
+    addCounts(left, filling.counts, -count);
   }
 }
 
-function take(left: number[], filling: Filling, times: number): void {
-  filling.counts.forEach((copies, k) => {
-    left[k]! -= copies * times;
-  });
-}
-
 /** Leaves out items beyond the caps (stacks of one strip may together hold too many of a kind). */
-export function fitTo(kinds: readonly Kind[], filling: Filling, caps: readonly number[]): Filling {
+export function fitTo(kinds: readonly Kind[], filling: Filling, caps: Counts): Filling {
   if (filling.counts.every((copies, k) => copies <= caps[k]!)) return filling;
   const counts = filling.counts.map(() => 0);
-  const segments = filling.segments
-    .map((segment): Segment => {
-      const stack = segment.stack.filter(({ kind }) => {
-        if (counts[kind]! >= caps[kind]!) return false;
-        counts[kind]!++;
-        return true;
-      });
-      // A shorter run of shapes takes less of the strip; a lower stack is as wide as it was.
-      const shorter = stack.length > 0 && kinds[stack[0]!.kind]!.nested !== undefined;
-      return { width: shorter ? widthOf(kinds, stack) : segment.width, stack };
-    })
-    .filter((segment) => segment.stack.length > 0);
-  const { end } = filling;
+  const cut = filling.segments.map((segment): Segment => {
+    const stack = segment.stack.filter(({ kind }) => {
+      if (counts[kind]! >= caps[kind]!) return false;
+      counts[kind]!++;
+      return true;
+    });
+    // A shorter run of shapes takes less of the strip; a lower stack is as wide as it was.
+    const shorter = stack.length > 0 && kinds[stack[0]!.kind]!.nested !== undefined;
+    return { width: shorter ? widthOf(kinds, stack) : segment.width, stack };
+  });
+  const segments = cut.filter(({ stack }) => stack.length > 0);
+  const { end, ...bare } = filling;
   // Of the end of a strip no more counts than its run still wants.
   if (end !== undefined) counts[end.kind] = Math.min(filling.counts[end.kind]!, caps[end.kind]!);
-  if (end === undefined || counts[end.kind]! > 0) return { ...filling, counts, segments };
-  const { end: _, ...bare } = filling;
-  return { ...bare, counts, segments };
+  const isKept = end !== undefined && counts[end.kind]! > 0;
+  return { ...bare, counts, segments, ...(isKept && { end }) };
 }

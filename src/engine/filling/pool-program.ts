@@ -1,53 +1,40 @@
-import { firstSheet } from "../oracles/oracle.ts";
+import { firstSheet, inRest } from "../oracles/oracle.ts";
 import type { StripCount } from "../problem/assemble.ts";
+import type { Vector } from "../problem/counts.ts";
 import type { Master } from "../search/master.ts";
-import type { IntegerProgram, Solver } from "../solver/types.ts";
-import { coverRows } from "./cover.ts";
+import type { ProgramSolver } from "../solver/types.ts";
+import { addColumn, addLimit, coverProgram, stripsIn } from "./cover.ts";
 
 /** The best whole-number use of the fillings found so far. */
-export function poolProgram(
-  master: Master,
-  given: readonly number[],
-  solver: Solver,
-  milliseconds: number,
-): StripCount[] | null {
-  const { pool, demand, oracle } = master;
+export function poolProgram(master: Master, given: Vector, solve: ProgramSolver): StripCount[] | null {
+  const { demand, oracle } = master;
+  const { fillings } = master.pool;
   const sheetsFrom = firstSheet(oracle);
-  const rows = coverRows(
-    pool.map((filling) => filling.counts),
+  const program = coverProgram(
+    fillings.map(({ counts, level, height }) => ({
+      counts,
+      cost: level < oracle.stripLevels ? height : 0,
+      most: level < sheetsFrom ? Infinity : given[level]!,
+    })),
     demand,
   );
-  if (rows === null) return null;
-  const program = {
-    costs: pool.map((filling) => (filling.level < oracle.stripLevels ? filling.height : 0)),
-    lower: pool.map(() => 0),
-    upper: pool.map((filling) => (filling.level < sheetsFrom ? Infinity : given[filling.level]!)),
-    whole: pool.map(() => true),
-    rows,
-  } satisfies IntegerProgram;
-  for (const { first, end, length, ends } of oracle.rests ?? []) {
-    const columns = pool.flatMap(({ level }, p) => (level >= first && level < end ? [p] : []));
-    const values = columns.map((p) => pool[p]!.height);
+  if (program === null) return null;
+  const among = (isOne: (level: number) => boolean) =>
+    fillings.flatMap(({ level }, p) => (isOne(level) ? [p] : []));
+  for (const rest of oracle.rests ?? []) {
+    const columns = among((level) => inRest(level, rest));
+    const heights = columns.map((p) => fillings[p]!.height);
     // What the strips take beyond the rest is a length of its own.
-    const beyond = program.costs.length;
-    program.costs.push(1);
-    program.lower.push(0);
-    program.upper.push(Math.max(0, (ends.at(-1) ?? 0) - length));
-    program.whole.push(false);
-    program.rows.push({
-      lower: -Infinity,
-      upper: length,
-      columns: [...columns, beyond],
-      values: [...values, -1],
-    });
+    const most = Math.max(0, (rest.ends.at(-1) ?? 0) - rest.length);
+    const beyond = addColumn(program, 1, 0, most, false);
+    addLimit(program, rest.length, [...columns, beyond], [...heights, -1]);
   }
-  for (let level = sheetsFrom; level < oracle.heights.length; level++) {
-    const columns = pool.flatMap((filling, p) => (filling.level === level ? [p] : []));
-    program.rows.push({ lower: -Infinity, upper: given[level]!, columns, values: columns.map(() => 1) });
-  }
-  const outcome = solver.integer(program, milliseconds);
-  if (outcome.values === null) return null;
-  return pool
-    .map((filling, p) => ({ filling, count: Math.round(outcome.values![p]!) }))
-    .filter(({ count }) => count > 0);
+  for (let sheet = sheetsFrom; sheet < oracle.heights.length; sheet++)
+    addLimit(
+      program,
+      given[sheet]!,
+      among((level) => level === sheet),
+    );
+  const { values } = solve(program);
+  return values === null ? null : stripsIn(fillings, values);
 }

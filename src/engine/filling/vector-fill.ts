@@ -1,8 +1,9 @@
 import type { Filling, ListingLimit, ValueFloor } from "../oracles/oracle.ts";
 import type { StripCount } from "../problem/assemble.ts";
+import type { Counts, Vector } from "../problem/counts.ts";
 import { type HeightCut, levelsUsed, type Master } from "../search/master.ts";
 import type { ProgramSolver } from "../solver/types.ts";
-import { coverRows, meetsDemand } from "./cover.ts";
+import { addLimit, coverProgram, meetsDemand, stripsIn } from "./cover.ts";
 
 export type FillOutcome =
   | { answer: "filled"; strips: StripCount[] }
@@ -15,46 +16,33 @@ export type FillOutcome =
  */
 export function fillVector(
   fillings: readonly Filling[],
-  vector: readonly number[],
-  demand: readonly number[],
+  vector: Vector,
+  demand: Counts,
   complete: boolean,
   solve: ProgramSolver,
 ): FillOutcome {
+  const no: FillOutcome = { answer: complete ? "impossible" : "unknown" };
   const usable = fillings.filter((filling) => (vector[filling.level] ?? 0) > 0);
-  if (usable.length === 0) return complete ? { answer: "impossible" } : { answer: "unknown" };
-  const rows = coverRows(
-    usable.map((filling) => filling.counts),
+  const program = coverProgram(
+    usable.map(({ counts, level }) => ({ counts, most: vector[level]! })),
     demand,
   );
-  if (rows === null) return complete ? { answer: "impossible" } : { answer: "unknown" };
+  if (usable.length === 0 || program === null) return no;
   for (const level of levelsUsed(vector)) {
     const columns = usable.flatMap((filling, p) => (filling.level === level ? [p] : []));
-    if (columns.length > 0)
-      rows.push({ lower: -Infinity, upper: vector[level]!, columns, values: columns.map(() => 1) });
+    if (columns.length > 0) addLimit(program, vector[level]!, columns);
   }
-  const outcome = solve({
-    costs: usable.map(() => 0),
-    lower: usable.map(() => 0),
-    upper: usable.map((filling) => vector[filling.level]!),
-    whole: usable.map(() => true),
-    rows,
-  });
-  if (outcome.values !== null) {
-    const strips = usable
-      .map((filling, p) => ({ filling, count: Math.round(outcome.values![p]!) }))
-      .filter(({ count }) => count > 0);
-    return holds(strips, vector, demand) ? { answer: "filled", strips } : { answer: "unknown" };
-  }
-  if (outcome.status === "infeasible" && complete) return { answer: "impossible" };
-  return { answer: "unknown" };
+  const { status, values } = solve(program);
+  if (values === null) return status === "infeasible" ? no : { answer: "unknown" };
+  const strips = stripsIn(usable, values);
+  return holds(strips, vector, demand) ? { answer: "filled", strips } : { answer: "unknown" };
 }
 
 /** No more strips of any height than there are, and the whole demand in them. */
-function holds(strips: readonly StripCount[], vector: readonly number[], demand: readonly number[]): boolean {
-  const used = new Map<number, number>();
-  for (const { filling, count } of strips) used.set(filling.level, (used.get(filling.level) ?? 0) + count);
-  for (const [level, count] of used) if (count > vector[level]!) return false;
-  return meetsDemand(strips, demand);
+function holds(strips: readonly StripCount[], vector: Vector, demand: Counts): boolean {
+  const left = vector.slice();
+  for (const { filling, count } of strips) left[filling.level]! -= count;
+  return left.every((count) => count >= 0) && meetsDemand(strips, demand);
 }
 
 /** Lists of fillings already made. */
@@ -98,7 +86,7 @@ export function floorsAt(level: number, tight: readonly TightCut[]): CutFloor[] 
  */
 export function fillingsWithin(
   master: Master,
-  vector: readonly number[],
+  vector: Vector,
   tight: readonly TightCut[],
   lists: FillingLists,
   limit: ListingLimit,
@@ -117,7 +105,7 @@ export function fillingsWithin(
 }
 
 export function listLevel(
-  master: Master,
+  { oracle, demand }: Master,
   level: number,
   floors: readonly CutFloor[],
   lists: FillingLists,
@@ -131,7 +119,7 @@ export function listLevel(
     } else if (asHighAs(floors, list.floors))
       return list.fillings.filter((filling) => floors.every((floor) => worthEnough(filling, floor)));
   }
-  const all = master.oracle.fillings(level, floors, master.demand, limit);
+  const all = oracle.fillings(level, { ...limit, floors, caps: demand });
   const { needless } = lists;
   const fillings = all === null || needless === null ? all : all.filter((filling) => !needless(filling));
   // A listing broken off for want of time says nothing about its length.
@@ -145,10 +133,15 @@ function asHighAs(floors: readonly CutFloor[], lower: readonly CutFloor[]): bool
   return lower.every(({ cut, floor }) => floors.some((other) => other.cut === cut && other.floor >= floor));
 }
 
-function worthEnough(filling: Filling, { prices, floor }: ValueFloor): boolean {
+/** What it holds at these prices. */
+export function worthOf({ counts }: Filling, prices: Float64Array): number {
   let value = 0;
-  for (let k = 0; k < filling.counts.length; k++) value += filling.counts[k]! * prices[k]!;
-  return value >= floor;
+  for (let k = 0; k < counts.length; k++) value += counts[k]! * prices[k]!;
+  return value;
+}
+
+function worthEnough(filling: Filling, { prices, floor }: ValueFloor): boolean {
+  return worthOf(filling, prices) >= floor;
 }
 
 export interface TightCut {
@@ -159,17 +152,13 @@ export interface TightCut {
 }
 
 /** The cuts these strips satisfy by the smallest part, tightest first. */
-export function tightestCuts(
-  vector: readonly number[],
-  cuts: readonly HeightCut[],
-  most: number,
-): TightCut[] {
+export function tightestCuts(vector: Vector, cuts: readonly HeightCut[], most: number): TightCut[] {
   const levels = levelsUsed(vector);
   return cuts
     .map((cut, index) => {
-      let held = 0;
-      for (const level of levels) held += vector[level]! * cut.values[level]!;
-      return { cut, index, slack: held - cut.total, part: (held - cut.total) / Math.max(1, cut.total) };
+      let slack = -cut.total;
+      for (const level of levels) slack += vector[level]! * cut.values[level]!;
+      return { cut, index, slack, part: slack / Math.max(1, cut.total) };
     })
     .sort((a, b) => a.part - b.part || a.index - b.index)
     .slice(0, most);

@@ -1,195 +1,160 @@
 import { fitTo } from "../filling/greedy.ts";
 import type { Frames } from "../problem/assemble.ts";
-import type { Kind } from "../problem/reduce.ts";
-import type { CuttingRules } from "../problem/roll-question.ts";
-import type { SheetStock } from "../types.ts";
-import { addLayer, addThing, emptyLayers, readOff } from "./knapsack.ts";
-import type { Filling, ListingLimit, StripOracle, ValueFloor } from "./oracle.ts";
-import { oracleForThree } from "./oracle-three.ts";
-import { oracleForTwo } from "./oracle-two.ts";
-import { axisOf, lastAtMost, normalPositions } from "./positions.ts";
+import { addCounts, type Counts, sum } from "../problem/counts.ts";
+import { type CuttingRules, makeOracle, type SheetSize } from "../problem/roll-question.ts";
+import { addLayer, addThing, emptyLayers, readOff, type Thing } from "./knapsack.ts";
+import type { Filling, Listing, StripOracle } from "./oracle.ts";
+import { type Axis, axisOf, lastAtMost, normalPositions } from "./positions.ts";
 import { floorsOfPart, type RowFloor, type RowType, rowsOf, withoutDominated } from "./stack-rows.ts";
+
+/** What a whole sheet can hold: the same questions as for one strip, a level of knapsack higher. */
+export interface SheetOracle {
+  /** Table cells that one question takes, about. */
+  cells: number;
+  value(prices: Float64Array, caps: Counts): number;
+  filling(level: number, height: number, prices: Float64Array, caps: Counts): Filling;
+  fillings(level: number, height: number, listing: Listing): Filling[] | null;
+}
 
 /** One way of cutting a sheet: strips of the oracle's run, one below another in `room`. */
 interface SheetWay {
   transposed: boolean;
   oracle: StripOracle;
   room: number;
-  /** The sheet is a strip: one as high as the room allows, which holds whatever a lower one does. */
-  single: boolean;
-}
-
-/** What a whole sheet can hold: the same questions as for one strip, a level of knapsack higher. */
-export interface SheetOracle {
-  /** Table cells that one question takes, about. */
-  cells: number;
-  value(prices: Float64Array, caps: readonly number[]): number;
-  filling(level: number, height: number, prices: Float64Array, caps: readonly number[]): Filling;
-  fillings(
-    level: number,
-    height: number,
-    floors: readonly ValueFloor[],
-    caps: readonly number[],
-    limit: ListingLimit,
-  ): Filling[] | null;
-}
-
-/** What matters of a sheet to the oracles. */
-export interface SheetSize {
-  across: number;
-  along: number;
-  firstCut: SheetStock["firstCut"];
+  /** The levels of strips that there is room for, what each takes, and the first that is of any use. */
+  usable: number[];
+  sizes: number[];
+  lowest: number;
+  axis: Axis;
 }
 
 /** The oracle of a sheet in a cutting style; `index` is written on its fillings. */
 export function sheetOracle(
-  { style, stacks }: CuttingRules,
+  rules: CuttingRules,
   frames: Frames,
   sheet: SheetSize,
   index: number,
 ): SheetOracle {
-  const way = (kinds: readonly Kind[], run: number, room: number, transposed: boolean): SheetWay => ({
-    transposed,
-    room,
-    single: sheet.firstCut === "none",
-    oracle:
-      style === "strips-2"
-        ? oracleForTwo(kinds, run)
-        : // What is a strip already is on the mat, however high it is.
-          oracleForThree(kinds, run, room, sheet.firstCut === "none" ? undefined : stacks),
-  });
-  const ways = [way(frames.upright, sheet.across, sheet.along, false)];
-  if (sheet.firstCut === "either") ways.push(way(frames.transposed, sheet.along, sheet.across, true));
-  return oracleForSheet(ways, frames.upright, index);
+  const ways = [wayOf(rules, frames, sheet, false)];
+  if (sheet.firstCut === "either") ways.push(wayOf(rules, frames, sheet, true));
+  const kinds = frames.upright;
+  const cells = sum(
+    ways,
+    ({ oracle, usable, axis }) =>
+      usable.length * (Math.min(oracle.run, 4000) * kinds.length + axis.sums.length),
+  );
+  return {
+    cells,
+    value(prices, caps) {
+      const most = ways.map((way) => table(way, prices, caps).at(-1) ?? 0);
+      // No sheet can hold more than all that is wanted.
+      return Math.min(
+        Math.max(...most),
+        sum(caps, (cap, k) => cap * prices[k]!),
+      );
+    },
+    filling(level, height, prices, caps) {
+      const { way, strips } = bestStrips(ways, prices, caps);
+      return sheetFilling(level, height, { index, transposed: way.transposed, strips }, kinds.length);
+    },
+    fillings(level, height, listing) {
+      const all: Filling[] = [];
+      for (const way of ways) {
+        const rows = listRows(way, listing);
+        if (rows === null || all.length + rows.length > listing.most) return null;
+        for (const strips of rows)
+          all.push(sheetFilling(level, height, { index, transposed: way.transposed, strips }, kinds.length));
+      }
+      return all;
+    },
+  };
 }
 
-interface StripType extends RowType {
-  strip: Filling;
-}
-
-/** A way with the heights of strips that it has room for. */
-function prepare(way: SheetWay) {
-  const usable = way.oracle.heights.filter((height) => height <= way.room);
-  const room = way.single ? (usable.at(-1) ?? 0) : way.room;
+/** A sheet that is a strip is one as high as the room allows, which holds whatever a lower one does. */
+function wayOf(rules: CuttingRules, frames: Frames, sheet: SheetSize, transposed: boolean): SheetWay {
+  const kinds = transposed ? frames.transposed : frames.upright;
+  const [run, length] = transposed ? [sheet.along, sheet.across] : [sheet.across, sheet.along];
+  const single = sheet.firstCut === "none";
+  // What is a strip already is on the mat, however high it is.
+  const oracle = makeOracle(single ? { ...rules, stacks: undefined } : rules, kinds, run, length);
+  const heights = oracle.heights.filter((height) => height <= length);
+  const room = single ? (heights.at(-1) ?? 0) : length;
   // A run is joined from strips of just its own height: then a lower strip may hold what the highest does not.
-  const joins = way.oracle.kinds.some((kind) => kind.run !== undefined);
-  const lowest = way.single && !joins ? usable.length - 1 : 0;
-  const sizes = usable.map((height) => (way.single ? room : height));
-  return { ...way, room, lowest, usable, sizes, axis: axisOf(normalPositions(sizes, room)) };
+  const joins = kinds.some((kind) => kind.run !== undefined);
+  const lowest = single && !joins ? Math.max(0, heights.length - 1) : 0;
+  const sizes = heights.map((height) => (single ? room : height));
+  const axis = axisOf(normalPositions(sizes, room));
+  return { transposed, oracle, room, lowest, usable: [...heights.keys()], sizes, axis };
 }
 
-type Prepared = ReturnType<typeof prepare>;
+interface Strips extends Thing {
+  level: number;
+  value: number;
+}
 
 /** Strips that are worth anything at these prices, as they come in one after another. */
-function worthIn({ oracle, usable, lowest, sizes }: Prepared, prices: Float64Array, caps: readonly number[]) {
-  const values = oracle.values(prices, caps, [...usable.keys()]);
-  return usable.flatMap((_, level) =>
-    values[level]! <= 0 || level < lowest ? [] : [{ level, width: sizes[level]!, value: values[level]! }],
+function worthIn({ oracle, usable, lowest, sizes }: SheetWay, prices: Float64Array, caps: Counts): Strips[] {
+  const values = oracle.values(prices, caps, usable);
+  return usable.flatMap((level) =>
+    values[level]! <= 0 || level < lowest ? [] : [{ level, takes: sizes[level]!, value: values[level]! }],
   );
 }
 
-function table(way: Prepared, prices: Float64Array, caps: readonly number[]): Float64Array {
+function table(way: SheetWay, prices: Float64Array, caps: Counts): Float64Array {
   const best = new Float64Array(way.axis.sums.length);
   for (const strip of worthIn(way, prices, caps)) addThing(best, way.axis, strip, strip.value, Infinity);
   return best;
 }
 
-/** Builds the oracle for a sheet that may be cut in any of the given ways. */
-function oracleForSheet(ways: readonly SheetWay[], kinds: readonly Kind[], index: number): SheetOracle {
-  const prepared = ways.map(prepare);
-
-  const value = (prices: Float64Array, caps: readonly number[]): number => {
-    let most = 0;
-    for (const way of prepared) most = Math.max(most, table(way, prices, caps).at(-1) ?? 0);
-    // No sheet can hold more than all that is wanted.
-    return Math.min(
-      most,
-      caps.reduce((sum, cap, k) => sum + cap * prices[k]!, 0),
-    );
-  };
-
-  const filling = (level: number, height: number, prices: Float64Array, caps: readonly number[]): Filling => {
-    const tried = prepared.map((way) => {
-      const layers = emptyLayers<ReturnType<typeof worthIn>[number]>(way.axis);
-      for (const strip of worthIn(way, prices, caps))
-        addLayer(layers, way.axis, strip, strip.value, Infinity);
-      return { way, layers };
-    });
-    const { way, layers } = tried.reduce((a, b) => (b.layers.table.at(-1)! > a.layers.table.at(-1)! ? b : a));
-    const strips: Filling[] = [];
-    const left = caps.slice();
-    // Strip after strip with what is still wanted, so that equal strips do not all hold the same few.
-    for (const { thing, count } of readOff(layers, way.axis, way.axis.sums.length - 1))
-      for (let n = 0; n < count; n++) {
-        const strip = way.oracle.filling(thing.level, prices, left.slice());
-        const kept = fitTo(way.oracle.kinds, strip, left);
-        kept.counts.forEach((copies, k) => {
-          left[k]! -= copies;
-        });
-        if (kept.segments.length > 0 || kept.end !== undefined) strips.push(kept);
-      }
-    return sheetFilling(level, height, { index, transposed: way.transposed, strips }, kinds.length);
-  };
-
-  const fillings = (
-    level: number,
-    height: number,
-    floors: readonly ValueFloor[],
-    caps: readonly number[],
-    limit: ListingLimit,
-  ): Filling[] | null => {
-    const loose = kinds.map(() => Number.MAX_SAFE_INTEGER);
-    const all: Filling[] = [];
-    for (const way of prepared) {
-      const rowFloors = floors.map(({ prices, floor }): RowFloor => {
-        const best = table(way, prices, loose);
-        return { prices, floor, beside: (room) => best[lastAtMost(way.axis, room)]! };
-      });
-      if (rowFloors.some(({ floor, beside }) => beside(way.room) < floor)) continue;
-      const types: StripType[] = [];
-      for (let l = way.usable.length - 1; l >= Math.max(0, way.lowest); l--) {
-        const strips = way.oracle.fillings(l, floorsOfPart(rowFloors, way.room - way.sizes[l]!), caps, limit);
-        if (strips === null) return null;
-        for (const strip of strips) types.push({ width: way.sizes[l]!, counts: strip.counts, strip });
-        if (types.length > limit.most || limit.stop()) return null;
-      }
-      const rows = rowsOf({ run: way.room, caps, floors: rowFloors, limit }, withoutDominated(types));
-      if (rows === null) return null;
-      for (const row of rows)
-        all.push(
-          sheetFilling(
-            level,
-            height,
-            { index, transposed: way.transposed, strips: row.map(({ strip }) => strip) },
-            kinds.length,
-          ),
-        );
-      if (all.length > limit.most) return null;
+/** The way worth most and its strips, one after another with what is still wanted: equal strips need not hold the same few. */
+function bestStrips(ways: readonly SheetWay[], prices: Float64Array, caps: Counts) {
+  const tried = ways.map((way) => {
+    const layers = emptyLayers<Strips>(way.axis);
+    for (const strip of worthIn(way, prices, caps)) addLayer(layers, way.axis, strip, strip.value, Infinity);
+    return { way, layers };
+  });
+  const { way, layers } = tried.reduce((a, b) => (b.layers.table.at(-1)! > a.layers.table.at(-1)! ? b : a));
+  const strips: Filling[] = [];
+  const left = caps.slice();
+  for (const { thing, count } of readOff(layers, way.axis, way.axis.sums.length - 1))
+    for (let n = 0; n < count; n++) {
+      const strip = way.oracle.filling(thing.level, prices, left.slice());
+      const kept = fitTo(way.oracle.kinds, strip, left);
+      addCounts(left, kept.counts, -1);
+      if (kept.segments.length > 0 || kept.end !== undefined) strips.push(kept);
     }
-    return all;
-  };
-
-  return { cells: cellsOf(prepared, kinds.length), value, filling, fillings };
+  return { way, strips };
 }
 
-function cellsOf(ways: readonly Prepared[], kinds: number): number {
-  return ways.reduce(
-    (sum, { oracle, usable, axis }) =>
-      sum + usable.length * (Math.min(oracle.run, 4000) * kinds + axis.sums.length),
-    0,
-  );
+/** Every set of strips that one way may be filled with. */
+function listRows(way: SheetWay, listing: Listing): Filling[][] | null {
+  const { room, usable, sizes, lowest, oracle, axis } = way;
+  const loose = listing.caps.map(() => Number.MAX_SAFE_INTEGER);
+  const floors = listing.floors.map(({ prices, floor }): RowFloor => {
+    const best = table(way, prices, loose);
+    return { prices, floor, beside: (left) => best[lastAtMost(axis, left)]! };
+  });
+  if (floors.some(({ floor, beside }) => beside(room) < floor)) return [];
+  const types: (RowType & { strip: Filling })[] = [];
+  for (let level = usable.length - 1; level >= lowest; level--) {
+    const width = sizes[level]!;
+    const strips = oracle.fillings(level, { ...listing, floors: floorsOfPart(floors, room - width) });
+    if (strips === null) return null;
+    for (const strip of strips) types.push({ width, counts: strip.counts, strip });
+    if (types.length > listing.most || listing.stop()) return null;
+  }
+  const rows = rowsOf(room, { ...listing, floors }, withoutDominated(types));
+  return rows?.map((row) => row.map(({ strip }) => strip)) ?? null;
 }
 
-function sheetFilling(
+/** A sheet of such strips. */
+export function sheetFilling(
   level: number,
   height: number,
   sheet: NonNullable<Filling["sheet"]>,
   kinds: number,
 ): Filling {
   const counts = new Array<number>(kinds).fill(0);
-  for (const strip of sheet.strips)
-    strip.counts.forEach((copies, k) => {
-      counts[k]! += copies;
-    });
+  for (const strip of sheet.strips) addCounts(counts, strip.counts);
   return { level, height, counts, segments: [], sheet };
 }

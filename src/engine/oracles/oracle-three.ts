@@ -1,21 +1,31 @@
+import { type Counts, sum } from "../problem/counts.ts";
 import type { Kind } from "../problem/reduce.ts";
 import type { StackLimit } from "../types.ts";
-import { addLayer, addThing, emptyLayers, readOff, type Thing } from "./knapsack.ts";
+import {
+  addLayer,
+  addThing,
+  type Choice,
+  type Chosen,
+  choicesIn,
+  emptyLayers,
+  type Laying,
+  layingOf,
+  listChoices,
+  readOff,
+  type Thing,
+} from "./knapsack.ts";
 import {
   countKinds,
   type Filling,
-  type ListingLimit,
+  type Listing,
   type Placed,
   plainStarters,
   type Segment,
   type StripOracle,
-  stepCounter,
-  type ValueFloor,
 } from "./oracle.ts";
 import { type Axis, axisOf, lastAtMost, normalPositions } from "./positions.ts";
-import { type Choice, listedHeights, NO_LIMIT } from "./stack-heights.ts";
+import { listedHeights, NO_LIMIT } from "./stack-heights.ts";
 import {
-  countStack,
   floorsOfPart,
   narrowed,
   type RowFloor,
@@ -39,19 +49,19 @@ interface Three {
   kinds: readonly Kind[];
   run: number;
   stacked: StackLimit;
+  /** What may be laid in a stack. */
   choices: Choice[];
   widths: number[];
   choicesAt: Choice[][];
   across: Axis;
   upright: Axis;
-  tallest: number;
   heights: number[];
   /** Position of each height among those of stacks. */
   positionOf: readonly number[];
   /** Tables of the prices last asked for. */
-  recent: { prices: Float64Array; caps: readonly number[]; tables: Float64Array[] }[];
+  recent: { prices: Float64Array; caps: Counts; tables: Float64Array[] }[];
   /** Every kind as often as it fits. One array, since tables are known by it. */
-  loose: readonly number[];
+  loose: Counts;
 }
 
 /**
@@ -68,11 +78,7 @@ export function oracleForThree(
   longest: number,
   stacked: StackLimit = NO_LIMIT,
 ): StripOracle {
-  const choices: Choice[] = kinds.flatMap((kind, k) =>
-    kind.lies
-      .map((lie, l) => ({ kind: k, lie: l, width: lie.width, height: lie.height }))
-      .filter((choice) => choice.width <= run),
-  );
+  const choices = choicesIn(kinds, run, "height");
   const widths = [...new Set(choices.map((choice) => choice.width))].sort((a, b) => a - b);
   const choicesAt = widths.map((width) => choices.filter((choice) => choice.width === width));
   const across = axisOf(normalPositions(widths, run));
@@ -81,19 +87,16 @@ export function oracleForThree(
   const heights = listed.at.map((v) => upright.sums[v]!);
   const three: Three = {
     ...{ kinds, run, stacked, choices, widths, choicesAt, across, upright, heights },
-    positionOf: listed.at,
-    tallest: upright.limit,
-    recent: [],
-    loose: kinds.map(() => Number.MAX_SAFE_INTEGER),
+    ...{ positionOf: listed.at, recent: [], loose: kinds.map(() => Number.MAX_SAFE_INTEGER) },
   };
   const oracle: StripOracle = {
     ...{ kinds, run, heights, stripLevels: heights.length, listedTo: listed.listedTo },
     values: (prices, caps, levels) => valuesOf(three, prices, caps, levels),
     filling: (level, prices, caps) => bestFilling(three, level, prices, caps),
-    fillings: (level, floors, caps, limit) => listFillings(three, level, floors, caps, limit),
+    fillings: (level, listing) => listFillings(three, level, listing),
     tallRate: (prices) => tallRate(three, prices),
     starters: (caps) => plainStarters(oracle, caps),
-    stacks: (level, floors, caps, limit) => listStacks(three, level, floors, caps, limit)?.types ?? null,
+    stacks: (level, listing) => listStacks(three, level, listing)?.types ?? null,
   };
   return oracle;
 }
@@ -105,39 +108,38 @@ function mayStack({ widths, stacked }: Three, j: number, height: number): boolea
 
 /** The one item that is worth most in a segment of its own width; null when none is worth anything. */
 function bestAlone(
-  { choicesAt }: Three,
+  three: Three,
   j: number,
   height: number,
   prices: Float64Array,
-  caps: readonly number[],
+  caps: Counts,
 ): Choice | null {
-  return choicesAt[j]!.reduce<Choice | null>((best, choice) => {
+  let best: Choice | null = null;
+  for (const choice of three.choicesAt[j]!) {
     const price = prices[choice.kind]!;
-    if (choice.height > height || caps[choice.kind]! <= 0 || price <= 0) return best;
-    return best === null || price > prices[best.kind]! ? choice : best;
-  }, null);
-}
-
-/** How often a segment as wide as `widths[j]` can be needed: each holds an item exactly that wide. */
-function segmentCap({ choicesAt }: Three, j: number, caps: readonly number[]): number {
-  return choicesAt[j]!.reduce((sum, choice) => sum + caps[choice.kind]!, 0);
+    if (choice.height > height || caps[choice.kind]! <= 0 || price <= 0) continue;
+    if (best === null || price > prices[best.kind]!) best = choice;
+  }
+  return best;
 }
 
 /**
  * Best stack value for every segment width (outer) and height position (inner). Kept for the few prices last
  * asked for: fillings are read off right after the values, and listed height after height by the same prices.
  */
-function stackTables(three: Three, prices: Float64Array, caps: readonly number[]): Float64Array[] {
-  const { widths, choicesAt, upright, tallest, recent } = three;
+function stackTables(three: Three, prices: Float64Array, caps: Counts): Float64Array[] {
+  const { widths, choicesAt, upright, recent } = three;
   const known = recent.find((entry) => entry.prices === prices && entry.caps === caps);
   if (known !== undefined) return known.tables;
   let table = new Float64Array(upright.sums.length);
   const tables = widths.map((_, j) => {
     table = table.slice();
-    for (const { kind, height } of choicesAt[j]!)
-      if (prices[kind]! > 0 && caps[kind]! > 0 && height <= tallest)
-        addThing(table, upright, { width: height }, prices[kind]!, caps[kind]!);
-    if (mayStack(three, j, tallest)) return table;
+    for (const choice of choicesAt[j]!) {
+      const [price, most] = [prices[choice.kind]!, caps[choice.kind]!];
+      if (price > 0 && most > 0 && choice.height <= upright.limit)
+        addThing(table, upright, choice, price, most);
+    }
+    if (mayStack(three, j, upright.limit)) return table;
     return table.map((worth, v) => {
       const height = upright.sums[v]!;
       if (mayStack(three, j, height)) return worth;
@@ -150,22 +152,20 @@ function stackTables(three: Three, prices: Float64Array, caps: readonly number[]
   return tables;
 }
 
-/** The segments that a row may need, and what each is worth: a wider one must be worth more than all narrower ones. */
-function segmentsFor(
-  three: Three,
-  stacks: readonly Float64Array[],
-  v: number,
-  caps: readonly number[],
-): RowPart[] {
-  const { widths, run } = three;
+/**
+ * The segments that a row may need, and what each is worth: a wider one must be worth more than all narrower ones. Each
+ * holds an item exactly as wide, which says how often it can be needed.
+ */
+function segmentsFor(three: Three, stacks: readonly Float64Array[], v: number, caps: Counts): RowPart[] {
+  const { widths, choicesAt, run } = three;
   const parts: RowPart[] = [];
   let narrower = 0;
   let isFree = true;
   stacks.forEach((table, j) => {
     const worth = table[v]!;
-    const most = segmentCap(three, j, caps);
+    const most = sum(choicesAt[j]!, ({ kind }) => caps[kind]!);
     if (worth <= 0 || most <= 0 || (isFree && worth <= narrower)) return;
-    parts.push({ j, width: widths[j]!, worth, most });
+    parts.push({ j, takes: widths[j]!, worth, most });
     narrower = worth;
     isFree = most >= Math.floor(run / widths[j]!);
   });
@@ -175,18 +175,15 @@ function segmentsFor(
 function valuesOf(
   three: Three,
   prices: Float64Array,
-  caps: readonly number[],
+  caps: Counts,
   levels?: readonly number[],
 ): Float64Array {
   const { heights, across, positionOf } = three;
-  const lastAcross = across.sums.length - 1;
   const result = new Float64Array(heights.length);
   const stacks = stackTables(three, prices, caps);
   const row = new Float64Array(across.sums.length);
-  const count = levels === undefined ? heights.length : levels.length;
   let previous = -1;
-  for (let n = 0; n < count; n++) {
-    const level = levels === undefined ? n : levels[n]!;
+  for (const level of levels ?? heights.keys()) {
     const v = positionOf[level]!;
     if (previous >= 0 && stacks.every((table) => table[v] === table[positionOf[previous]!])) {
       result[level] = result[previous]!;
@@ -194,133 +191,80 @@ function valuesOf(
       row.fill(0);
       for (const part of segmentsFor(three, stacks, v, caps))
         addThing(row, across, part, part.worth, part.most);
-      result[level] = row[lastAcross]!;
+      result[level] = row.at(-1)!;
     }
     previous = level;
   }
   return result;
 }
 
-function buildStack(
-  three: Three,
-  j: number,
-  height: number,
-  prices: Float64Array,
-  caps: readonly number[],
-): Placed[] {
-  const { choicesAt, upright, tallest } = three;
+function buildStack(three: Three, j: number, height: number, prices: Float64Array, caps: Counts): Placed[] {
+  const { choicesAt, upright } = three;
   if (!mayStack(three, j, height)) {
     const alone = bestAlone(three, j, height, prices, caps);
     return alone === null ? [] : [{ kind: alone.kind, lie: alone.lie }];
   }
-  const layers = emptyLayers<Choice & Thing>(upright);
+  const layers = emptyLayers<Choice>(upright);
   for (const choice of choicesAt.slice(0, j + 1).flat())
-    if (choice.height <= tallest)
-      addLayer(
-        layers,
-        upright,
-        { ...choice, width: choice.height },
-        prices[choice.kind]!,
-        caps[choice.kind]!,
-      );
+    if (choice.height <= upright.limit)
+      addLayer(layers, upright, choice, prices[choice.kind]!, caps[choice.kind]!);
   return readOff(layers, upright, lastAtMost(upright, height)).flatMap(({ thing: { kind, lie }, count }) =>
     Array.from({ length: count }, () => ({ kind, lie })),
   );
 }
 
-function bestFilling(three: Three, level: number, prices: Float64Array, caps: readonly number[]): Filling {
+function bestFilling(three: Three, level: number, prices: Float64Array, caps: Counts): Filling {
   const { kinds, heights, across, positionOf } = three;
-  const lastAcross = across.sums.length - 1;
-  const height = heights[level]!;
   const layers = emptyLayers<RowPart>(across);
   for (const part of segmentsFor(three, stackTables(three, prices, caps), positionOf[level]!, caps))
     addLayer(layers, across, part, part.worth, part.most);
-  const segments = readOff(layers, across, lastAcross).flatMap(({ thing: { j }, count }): Segment[] => {
-    const stack = buildStack(three, j, height, prices, caps);
+  const row = readOff(layers, across, across.sums.length - 1);
+  const segments = row.flatMap(({ thing: { j }, count }) => {
+    const stack = buildStack(three, j, heights[level]!, prices, caps);
     return Array.from({ length: count }, () => narrowed(kinds, stack));
   });
-  return { level, height, counts: countKinds(segments, kinds.length), segments };
+  return fillingOf(three, level, segments);
 }
 
-/**
- * What the search for stacks goes by in strips of one height: the lies that fit, widest first, and the best value
- * of the lies from each on per position of height (`rests[f][d]`; caps ignored: never too low).
- */
-function stackSearch(
-  { choices, upright }: Three,
-  height: number,
-  floors: readonly ValueFloor[],
-  caps: readonly number[],
-) {
+function fillingOf({ kinds, heights }: Three, level: number, segments: Segment[]): Filling {
+  return { level, height: heights[level]!, counts: countKinds(segments, kinds.length), segments };
+}
+
+/** What may lie in stacks of strips so high, widest first. */
+function stacking({ choices, upright }: Three, height: number, { floors, caps }: Listing): Laying {
   const order = choices
     .filter((choice) => choice.height <= height && caps[choice.kind]! > 0)
     .sort((a, b) => b.width - a.width || b.height - a.height || a.kind - b.kind);
-  const size = lastAtMost(upright, height) + 1;
-  const rests = floors.map(({ prices }) => {
-    const rest: Float64Array[] = [new Float64Array(size)];
-    for (let d = order.length - 1; d >= 0; d--) {
-      const table = rest.at(-1)!.slice();
-      addThing(table, upright, { width: order[d]!.height }, prices[order[d]!.kind]!, Infinity);
-      rest.push(table);
-    }
-    return rest.reverse();
-  });
-  return { height, order, rests, caps };
+  return layingOf(order, upright, height, floors);
 }
 
 /** All stacks as wide as `widths[j]` exactly that are worth enough and can take nothing more. */
-function stacksOf(
-  three: Three,
-  j: number,
-  { height, order, rests, caps }: ReturnType<typeof stackSearch>,
-  floors: readonly ValueFloor[],
-  limit: ListingLimit,
-): { stack: Placed[]; value: number }[] | null {
-  const { kinds, widths, upright } = three;
-  const first = order.findIndex(({ width }) => width <= widths[j]!);
+function stacksOf(three: Three, j: number, laying: Laying, listing: Listing): StackType[] | null {
+  const { order, room: height } = laying;
+  const { caps } = listing;
+  const width = three.widths[j]!;
+  const first = order.findIndex((choice) => choice.width <= width);
   if (first < 0) return [];
-  const found: { stack: Placed[]; value: number }[] = [];
-  const used = kinds.map(() => 0);
-  const stack: Placed[] = [];
-  const tired = stepCounter(limit, 50);
-  const worth = floors.map(() => 0);
+  const found: { type: StackType; value: number }[] = [];
   const most = mayStack(three, j, height) ? Infinity : 1;
-  const visit = (d: number, room: number): boolean => {
-    if (tired()) return false;
-    const widest = stack.length > 0 ? kinds[stack[0]!.kind]!.lies[stack[0]!.lie]!.width : 0;
-    if (d === order.length) {
-      if (widest !== widths[j]) return true;
-      for (let e = first; e < order.length && stack.length < most; e++)
-        if (used[order[e]!.kind]! < caps[order[e]!.kind]! && order[e]!.height <= room) return true;
-      found.push({ stack: stack.slice(), value: worth[0]! });
-      return found.length <= limit.most;
-    }
-    const choice = order[d]!;
+  const mostOf = (d: number, room: number, { total }: Chosen) => {
     // Nothing as wide as the segment is left to choose: the stack belongs to a narrower segment.
-    if (choice.width < widths[j]! && widest < widths[j]!) return true;
-    const fits = Math.min(caps[choice.kind]! - used[choice.kind]!, Math.floor(room / choice.height));
-    const top = Math.min(fits, most - stack.length);
-    for (let c = top; c >= 0; c--) {
-      const left = room - c * choice.height;
-      const at = lastAtMost(upright, left);
-      let enough = true;
-      for (let f = 0; enough && f < floors.length; f++) {
-        const { prices, floor } = floors[f]!;
-        enough = worth[f]! + c * prices[choice.kind]! + rests[f]![d + 1]![at]! >= floor;
-      }
-      if (!enough) continue;
-      for (let f = 0; f < floors.length; f++) worth[f]! += c * floors[f]!.prices[choice.kind]!;
-      used[choice.kind]! += c;
-      for (let n = 0; n < c; n++) stack.push({ kind: choice.kind, lie: choice.lie });
-      const going = visit(d + 1, left);
-      for (let f = 0; f < floors.length; f++) worth[f]! -= c * floors[f]!.prices[choice.kind]!;
-      stack.length -= c;
-      used[choice.kind]! -= c;
-      if (!going) return false;
-    }
-    return true;
+    if (total === 0 && order[d]!.width < width) return -1;
+    return Math.min(most - total, Math.floor(room / order[d]!.height));
   };
-  return visit(first, height) ? found : null;
+  const finish = ({ each, counts, worth, total }: Chosen, room: number): boolean => {
+    const takesMore = order.some(
+      ({ kind, height, width: wide }) => wide <= width && height <= room && counts[kind]! < caps[kind]!,
+    );
+    if (total === 0 || (total < most && takesMore)) return true;
+    const stack = order.flatMap(({ kind, lie }, d) =>
+      Array.from({ length: each[d]! }, () => ({ kind, lie })),
+    );
+    found.push({ type: { width, stack, counts: counts.slice() }, value: worth[0]! });
+    return found.length <= listing.most;
+  };
+  const all = listChoices(laying, first, listing, mostOf, finish);
+  return all ? found.sort((a, b) => b.value - a.value).map(({ type }) => type) : null;
 }
 
 /** The most that fits beside, in any room of a strip of this height; how often a kind is wanted is left aside. */
@@ -328,8 +272,8 @@ function besideAt(three: Three, level: number, prices: Float64Array): (room: num
   const { widths, across, positionOf, loose } = three;
   const tables = stackTables(three, prices, loose);
   const row = new Float64Array(across.sums.length);
-  widths.forEach((width, j) => {
-    addThing(row, across, { width }, tables[j]![positionOf[level]!]!, Infinity);
+  widths.forEach((takes, j) => {
+    addThing(row, across, { takes }, tables[j]![positionOf[level]!]!, Infinity);
   });
   return (room) => row[lastAtMost(across, room)]!;
 }
@@ -338,56 +282,43 @@ function besideAt(three: Three, level: number, prices: Float64Array): (room: num
 function listStacks(
   three: Three,
   level: number,
-  floors: readonly ValueFloor[],
-  caps: readonly number[],
-  limit: ListingLimit,
-): { types: StackType[]; rowFloors: RowFloor[] } | null {
-  const { kinds, run, heights, widths } = three;
-  const height = heights[level]!;
-  const rowFloors = floors.map((floor) => ({ ...floor, beside: besideAt(three, level, floor.prices) }));
-  const search = stackSearch(three, height, floors, caps);
+  listing: Listing,
+): { types: StackType[]; floors: RowFloor[] } | null {
+  const { run, heights, widths } = three;
+  const floors = listing.floors.map((floor) => ({ ...floor, beside: besideAt(three, level, floor.prices) }));
+  const laying = stacking(three, heights[level]!, listing);
   const types: StackType[] = [];
   for (let j = widths.length - 1; j >= 0; j--) {
-    if (widths[j]! > run) continue;
-    const list = stacksOf(three, j, search, floorsOfPart(rowFloors, run - widths[j]!), limit);
+    const part = { ...listing, floors: floorsOfPart(floors, run - widths[j]!) };
+    const list = stacksOf(three, j, laying, part);
     if (list === null) return null;
-    list.sort((a, b) => b.value - a.value);
-    for (const { stack } of list)
-      types.push({ width: widths[j]!, stack, counts: countStack(stack, kinds.length) });
+    types.push(...list);
   }
-  return { types: withoutDominated(types), rowFloors };
+  return { types: withoutDominated(types), floors };
 }
 
-function listFillings(
-  three: Three,
-  level: number,
-  floors: readonly ValueFloor[],
-  caps: readonly number[],
-  limit: ListingLimit,
-): Filling[] | null {
-  const { kinds, run, heights } = three;
-  const listed = listStacks(three, level, floors, caps, limit);
+function listFillings(three: Three, level: number, listing: Listing): Filling[] | null {
+  const listed = listStacks(three, level, listing);
   if (listed === null) return null;
-  const rows = rowsOf({ run, caps, floors: listed.rowFloors, limit }, listed.types);
+  const rows = rowsOf(three.run, { ...listing, floors: listed.floors }, listed.types);
   if (rows === null) return null;
-  return rows.map((stacks): Filling => {
-    const segments = stacks.map(({ stack }) => narrowed(kinds, stack));
-    return { level, height: heights[level]!, counts: countKinds(segments, kinds.length), segments };
-  });
+  return rows.map((stacks) =>
+    fillingOf(
+      three,
+      level,
+      stacks.map(({ stack }) => narrowed(three.kinds, stack)),
+    ),
+  );
 }
 
-function tallRate(
-  { widths, choicesAt, across }: Three,
-  prices: Float64Array,
-): { numerator: number; denominator: number } {
-  const lastAcross = across.sums.length - 1;
+function tallRate({ widths, choicesAt, across }: Three, prices: Float64Array) {
   const denominator = 10_000;
   const row = new Float64Array(across.sums.length);
   let rate = 0;
-  widths.forEach((width, j) => {
-    for (const choice of choicesAt[j]!)
-      rate = Math.max(rate, Math.ceil((prices[choice.kind]! * denominator) / choice.height));
-    addThing(row, across, { width }, rate, Infinity);
+  widths.forEach((takes, j) => {
+    for (const { kind, height } of choicesAt[j]!)
+      rate = Math.max(rate, Math.ceil((prices[kind]! * denominator) / height));
+    addThing(row, across, { takes }, rate, Infinity);
   });
-  return { numerator: row[lastAcross]!, denominator };
+  return { numerator: row.at(-1)!, denominator };
 }

@@ -1,3 +1,4 @@
+import type { Counts } from "../problem/counts.ts";
 import type { Kind } from "../problem/reduce.ts";
 
 /** A piece of a strip as wide as its widest item: what the first cut across the strip frees. */
@@ -47,6 +48,11 @@ export function firstSheet({ stripLevels, rests = [] }: Pick<StripOracle, "strip
   return rests.at(-1)?.end ?? stripLevels;
 }
 
+/** The level is one of the rest's strips. */
+export function inRest(level: number, { first, end }: Pick<RestLevels, "first" | "end">): boolean {
+  return level >= first && level < end;
+}
+
 /** What a filling must be worth at some prices to be of use. */
 export interface ValueFloor {
   prices: Float64Array;
@@ -57,6 +63,12 @@ export interface ValueFloor {
 export interface ListingLimit {
   most: number;
   stop: () => boolean;
+}
+
+/** What to list: all that is worth enough for every floor (one at least), more copies than the caps worth nothing. */
+export interface Listing<F extends ValueFloor = ValueFloor> extends ListingLimit {
+  floors: readonly F[];
+  caps: Counts;
 }
 
 /** Counts the steps of a listing; true once it has gone on for too long. */
@@ -96,32 +108,21 @@ export interface StripOracle {
    * Best value per height. Only `levels` (ascending) are filled in when given; the others stay 0.
    * Prices are whole numbers whose sums stay below 2^53; arrays passed in are never changed afterwards.
    */
-  values(prices: Float64Array, caps: readonly number[], levels?: readonly number[]): Float64Array;
+  values(prices: Float64Array, caps: Counts, levels?: readonly number[]): Float64Array;
   /** One simple filling per kind and lie, so that a linear program has something to start from. */
-  starters(caps: readonly number[]): Filling[];
+  starters(caps: Counts): Filling[];
   /** A best filling for one height. It may hold a kind more often than wanted only where stacks combine. */
-  filling(level: number, prices: Float64Array, caps: readonly number[]): Filling;
+  filling(level: number, prices: Float64Array, caps: Counts): Filling;
   /**
-   * Every filling of one height that is worth enough for all of `floors` (one at least) and that nothing more can
-   * be added to, fillings with equal counts once; more copies than the cap are worth nothing. Null when there are
-   * too many to list.
+   * Every filling of one height that is worth enough and that nothing more can be added to, fillings with equal counts
+   * once. Null when there are too many to list.
    */
-  fillings(
-    level: number,
-    floors: readonly ValueFloor[],
-    caps: readonly number[],
-    limit: ListingLimit,
-  ): Filling[] | null;
+  fillings(level: number, listing: Listing): Filling[] | null;
   /**
    * The stacks that such fillings may hold, where a style has stacks; null when there are too many. Listing them is
    * far cheaper than listing the rows they make.
    */
-  stacks?(
-    level: number,
-    floors: readonly ValueFloor[],
-    caps: readonly number[],
-    limit: ListingLimit,
-  ): { width: number; counts: number[]; stack: Placed[] }[] | null;
+  stacks?(level: number, listing: Listing): { width: number; counts: number[]; stack: Placed[] }[] | null;
   /**
    * For strips higher than the last of `heights`: best value per step of height is at most
    * numerator/denominator. Null when the list of heights is complete.
@@ -130,7 +131,7 @@ export interface StripOracle {
 }
 
 /** Strips of each kind alone, in the height of each of its lies. */
-export function plainStarters(oracle: StripOracle, caps: readonly number[]): Filling[] {
+export function plainStarters(oracle: StripOracle, caps: Counts): Filling[] {
   return oracle.kinds.flatMap((kind, k) => {
     const only = new Float64Array(oracle.kinds.length);
     only[k] = 1;

@@ -4,14 +4,6 @@ import { lastAtMost, normalPositions, type Positions } from "./positions.ts";
 /** Strips of any height may be cut into stacks, whatever their width. */
 export const NO_LIMIT: StackLimit = { height: Infinity, width: Infinity };
 
-/** A kind as it may lie in a strip. */
-export interface Choice {
-  kind: number;
-  lie: number;
-  width: number;
-  height: number;
-}
-
 /** Most strip heights listed, and most table cells for all of them, so that no question takes long. */
 const MOST_HEIGHTS = 1500;
 const MOST_CELLS = 12_000_000;
@@ -22,7 +14,7 @@ const MOST_CELLS = 12_000_000;
  * @param stackedTo the highest strip that may be cut into stacks
  */
 export function listedHeights(
-  choices: readonly Choice[],
+  choices: readonly { height: number }[],
   longest: number,
   cellsEach: number,
   stackedTo: number,

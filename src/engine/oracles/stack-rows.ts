@@ -1,5 +1,6 @@
+import { sum } from "../problem/counts.ts";
 import type { Kind } from "../problem/reduce.ts";
-import { type ListingLimit, type Placed, type Segment, stepCounter, type ValueFloor } from "./oracle.ts";
+import { type Listing, type Placed, type Segment, stepCounter, type ValueFloor } from "./oracle.ts";
 import { type RowStates, rowStates } from "./row-states.ts";
 
 /** Something that takes up room in a row: a stack in a strip, or a strip on a sheet. */
@@ -13,14 +14,6 @@ export interface RowType {
 /** A stack that can take nothing more, and the width of segment it needs. */
 export interface StackType extends RowType {
   stack: Placed[];
-}
-
-export interface RowQuestion {
-  /** Room in the row. */
-  run: number;
-  caps: readonly number[];
-  floors: readonly RowFloor[];
-  limit: ListingLimit;
 }
 
 /** What a row must be worth, and `beside(room)`: the most that anything can be worth in so much room of it. */
@@ -38,14 +31,17 @@ export function floorsOfPart(floors: readonly RowFloor[], room: number): ValueFl
  * once. Thing by thing the set of reachable counts grows; of states with equal counts the one with most
  * room left serves for all. Null when there are too many.
  */
-export function rowsOf<T extends RowType>(question: RowQuestion, types: readonly T[]): T[][] | null {
-  const { run, caps, floors, limit } = question;
-  const { most } = limit;
+export function rowsOf<T extends RowType>(
+  run: number,
+  listing: Listing<RowFloor>,
+  types: readonly T[],
+): T[][] | null {
+  const { caps, floors, most } = listing;
   const states = rowStates(
     floors.map(({ prices }) => prices),
     run,
   );
-  const tired = stepCounter(limit, 40);
+  const tired = stepCounter(listing, 40);
   const mostBeside = floors.map(({ beside }) => remembered(beside, run));
   const gain = caps.map(() => 0);
   for (const [t, type] of types.entries()) {
@@ -121,21 +117,12 @@ function undominated(states: RowStates, ends: readonly number[], kinds: number):
 /** Leaves out stacks that a narrower or equal one covers kind by kind. */
 export function withoutDominated<T extends RowType>(types: readonly T[]): T[] {
   if (types.length > 2000) return [...types];
-  const sorted = types.slice().sort((a, b) => a.width - b.width || total(b.counts) - total(a.counts));
+  const total = ({ counts }: T) => sum(counts, (count) => count);
+  const sorted = types.slice().sort((a, b) => a.width - b.width || total(b) - total(a));
   const kept: T[] = [];
   for (const type of sorted)
     if (!kept.some((other) => other.counts.every((count, k) => count >= type.counts[k]!))) kept.push(type);
   return kept.reverse();
-}
-
-function total(counts: readonly number[]): number {
-  return counts.reduce((sum, count) => sum + count, 0);
-}
-
-export function countStack(stack: readonly Placed[], kinds: number): number[] {
-  const counts = new Array<number>(kinds).fill(0);
-  for (const { kind } of stack) counts[kind]!++;
-  return counts;
 }
 
 /** A segment is as wide as the widest item that really lies in it. */

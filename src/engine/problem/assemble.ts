@@ -1,7 +1,8 @@
 import { nestLength } from "../nested/nest.ts";
 import type { Filling, Placed, Segment } from "../oracles/oracle.ts";
 import type { SegmentUse, StackUse, StripColumn, StripSection } from "../types.ts";
-import type { Kind, Lie } from "./reduce.ts";
+import { addCounts, type Counts } from "./counts.ts";
+import { type Kind, type Lie, transposeKinds } from "./reduce.ts";
 
 /** A filling and how many strips are cut so. */
 export interface StripCount {
@@ -13,6 +14,10 @@ export interface StripCount {
 export interface Frames {
   upright: readonly Kind[];
   transposed: readonly Kind[];
+}
+
+export function framesOf(kinds: readonly Kind[]): Frames {
+  return { upright: kinds, transposed: transposeKinds(kinds) };
 }
 
 /**
@@ -47,16 +52,9 @@ export function renumbered(
  * Takes out what was cut beyond the demand, so that every count is met exactly. Strips left empty are
  * dropped and strips left lower than they were are cut lower.
  */
-export function dropSurplus(
-  frames: Frames,
-  demand: readonly number[],
-  strips: readonly StripCount[],
-): StripCount[] {
+export function dropSurplus(frames: Frames, demand: Counts, strips: readonly StripCount[]): StripCount[] {
   const surplus = demand.map((wanted) => -wanted);
-  for (const { filling, count } of strips)
-    filling.counts.forEach((copies, k) => {
-      surplus[k]! += copies * count;
-    });
+  for (const { filling, count } of strips) addCounts(surplus, filling.counts, count);
   const queue = strips.filter((strip) => strip.count > 0);
   const kept: StripCount[] = [];
   while (queue.length > 0) {

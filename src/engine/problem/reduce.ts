@@ -1,5 +1,6 @@
 import { isPlain, type Nest, nestArea, nestFault } from "../nested/nest.ts";
 import type { PackingItem, PackingProblem } from "../types.ts";
+import { sum } from "./counts.ts";
 
 /**
  * A size to cut in the reduced problem. Items of one size (up to a quarter-turn, where turning is allowed)
@@ -37,6 +38,11 @@ export function areaOfOne({ lies, run, nested }: Pick<Kind, "lies" | "run" | "ne
       Math.min(least, advances === undefined ? width * height : nestArea(height, advances)),
     Infinity,
   );
+}
+
+/** Least area that all that is wanted of the kinds takes. */
+export function areaOf(kinds: readonly Kind[]): number {
+  return sum(kinds, (kind) => areaOfOne(kind) * kind.demand);
 }
 
 /** What the rest of a strip gives to a run, or 0 when it is too short to be joined. */
@@ -129,7 +135,7 @@ export function gatherKinds(items: readonly PackingItem[]): Kind[] {
     const lies: Lie[] = [upright];
     if (item.turnable) lies.push({ width: upright.height, height: upright.width, turned: true });
     lies.sort((p, q) => p.width - q.width);
-    const demand = sources.reduce((sum, s) => sum + s.demand, 0);
+    const demand = sum(sources, (source) => source.demand);
     return { lies, demand, place: item.place, sources };
   });
   return kinds.sort(compareKinds);

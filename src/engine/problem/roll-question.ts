@@ -1,12 +1,12 @@
 import type { StripOracle } from "../oracles/oracle.ts";
-import type { SheetSize } from "../oracles/oracle-sheet.ts";
 import { oracleForThree } from "../oracles/oracle-three.ts";
 import { oracleForTwo } from "../oracles/oracle-two.ts";
 import type { Solver } from "../solver/types.ts";
-import type { CuttingStyle, PackingProblem, StackLimit } from "../types.ts";
+import type { CuttingStyle, PackingProblem, SheetStock, StackLimit } from "../types.ts";
 import type { StripCount } from "./assemble.ts";
 import type { Clock } from "./clock.ts";
-import { fitsRun, type Kind } from "./reduce.ts";
+import { sum } from "./counts.ts";
+import { areaOf, fitsRun, type Kind } from "./reduce.ts";
 
 /** How strips may be cut. */
 export interface CuttingRules {
@@ -50,8 +50,10 @@ export interface RollQuestion extends CuttingRules {
   given: readonly GivenSheet[];
   /** Widths beside something on the roll, each so long: cut into strips at no further cost. Default: none. */
   rests?: readonly Rest[];
-  report(length: number, lower: number): void;
 }
+
+/** What matters of a sheet to the search. */
+export type SheetSize = Pick<SheetStock, "across" | "along" | "firstCut">;
 
 /** Sheets of one kind that may be used at no further cost. */
 export interface GivenSheet {
@@ -78,17 +80,19 @@ export function makeOracle(
 
 /** Length taken from the roll by strips and by groups of bands; sheets take none. */
 export function lengthOf(strips: readonly StripCount[], bands: readonly { along: number }[] = []): number {
-  return strips.reduce(
-    (sum, { filling, count }) => (filling.sheet === undefined ? sum + filling.height * count : sum),
-    bands.reduce((sum, group) => sum + group.along, 0),
-  );
+  const onRoll = strips.filter(({ filling }) => filling.sheet === undefined);
+  return sum(onRoll, ({ filling, count }) => filling.height * count) + sum(bands, ({ along }) => along);
+}
+
+/** Least length of a roll so wide, beside sheets and rests, that has the area of the kinds. */
+export function areaBound({ kinds, run, given, rests = [] }: RollQuestion): number {
+  const lent = sum(given, ({ sheet, count }) => sheet.across * sheet.along * count);
+  const beside = sum(rests, ({ across, along }) => across * along);
+  return Math.max(0, Math.ceil((areaOf(kinds) - lent - beside) / run));
 }
 
 /** Some lie of the kind fits the sheet, or a strip of the run. */
-export function canHold(
-  sheet: SheetSize,
-  { lies, run, nested }: Pick<Kind, "lies" | "run" | "nested">,
-): boolean {
+export function canHold(sheet: SheetSize, { lies, run, nested }: Kind): boolean {
   if (run !== undefined) return run.height <= sheet.along && fitsRun({ lies, run }, sheet.across);
   if (lies.some((lie) => mayHold(sheet, lie))) return true;
   // A rectangle is the same whichever way the strips run; a shape has lies of its own in strips that run along.

@@ -1,4 +1,6 @@
 import type { SheetStock } from "../types.ts";
+import { sum } from "./counts.ts";
+import type { Kind } from "./reduce.ts";
 
 /** Sheets that are alike in every respect, gathered from the problem's list. */
 export interface SheetGroup {
@@ -22,15 +24,8 @@ export function groupSheets(sheets: readonly SheetStock[], step: number): SheetG
     const key = `${across}x${along}/${sheet.cost}/${sheet.firstCut}`;
     const group = groups.get(key);
     const member = { sheet: index, available: sheet.available };
-    if (group === undefined)
-      groups.set(key, {
-        across,
-        along,
-        cost: sheet.cost,
-        firstCut: sheet.firstCut,
-        available: sheet.available,
-        members: [member],
-      });
+    const { cost, firstCut, available } = sheet;
+    if (group === undefined) groups.set(key, { across, along, cost, firstCut, available, members: [member] });
     else {
       group.members.push(member);
       group.available =
@@ -40,4 +35,10 @@ export function groupSheets(sheets: readonly SheetStock[], step: number): SheetG
   return [...groups.values()].sort(
     (p, q) => q.across * q.along - p.across * p.along || q.across - p.across || p.cost - q.cost,
   );
+}
+
+/** How many of each group can be of use: no more than there are, and no more than pieces. */
+export function availableOf(groups: readonly SheetGroup[], kinds: readonly Kind[]): number[] {
+  const pieces = sum(kinds, ({ demand }) => demand);
+  return groups.map(({ available }) => Math.min(available ?? pieces, pieces));
 }

@@ -1,14 +1,14 @@
-import { metered } from "../oracles/metered.ts";
-import { jointOracle } from "../oracles/oracle-joint.ts";
-import { sheetOracle } from "../oracles/oracle-sheet.ts";
-import type { StripCount } from "../problem/assemble.ts";
-import { dropSurplus } from "../problem/assemble.ts";
+import type { StripOracle } from "../oracles/oracle.ts";
+import { jointOracle, sheetLevels } from "../oracles/oracle-joint.ts";
+import { dropSurplus, framesOf } from "../problem/assemble.ts";
 import { share } from "../problem/clock.ts";
-import { areaOfOne, fitsRun, type Kind, transposeKinds } from "../problem/reduce.ts";
-import { asOnRoll, lengthOf, makeOracle } from "../problem/roll-question.ts";
-import { createMaster, type HeightCut, type Master } from "./master.ts";
-import { wholePrices } from "./prices.ts";
-import { rollWith, type StockAnswer, type StockQuestion } from "./stock.ts";
+import { sum } from "../problem/counts.ts";
+import { areaOf, areaOfOne, fitsRun } from "../problem/reduce.ts";
+import { lengthOf, makeOracle } from "../problem/roll-question.ts";
+import { availableOf } from "../problem/sheet-groups.ts";
+import { createMaster, type HeightCut, solveRoot } from "./master.ts";
+import { pricesByArea } from "./prices.ts";
+import { NOTHING_CUT, rollWith, type StockAnswer, type StockQuestion } from "./stock.ts";
 import { aimOf, type ChoiceQuestion, leastChoice, type StockChoice, type StockCut } from "./stock-vector.ts";
 
 /** A length of roll that can be bought: what can be cut from it, and its price. */
@@ -32,7 +32,6 @@ export interface ChosenStock {
 }
 
 interface Found {
-  strips: StripCount[];
   answer: StockAnswer;
   choice: StockChoice;
 }
@@ -51,8 +50,7 @@ const EACH = { part: 0.3, most: 600 } as const;
  */
 export function chooseStock(question: ChoosingQuestion): ChosenStock {
   const { kinds, groups, portions, aims, clock } = question;
-  const pieces = kinds.reduce((sum, { demand }) => sum + demand, 0);
-  const available = groups.map((group) => Math.min(group.available ?? pieces, pieces));
+  const available = availableOf(groups, kinds);
   const prices = portions.map(({ price }) => price);
   const basis = { available, aims, prices };
   const memory = createMemory(question);
@@ -128,21 +126,12 @@ function packChoice(
   const { portions, kinds, groups } = question;
   const length = portions[choice.portion]!.length;
   const clock = share(question.clock, EACH.part, EACH.most);
-  const { answer, groupOf } = rollWith(
-    { ...question, clock, report: () => {} },
-    choice.counts,
-    toTheEnd ? null : length,
-    toTheEnd ? null : length,
-  );
+  const within = toTheEnd ? null : length;
+  const { answer, groupOf } = rollWith({ ...question, clock }, choice.counts, within, within);
   const failedTo = portions.findLastIndex((one) => one.length < answer.lower);
-  const whole = stockAnswer(answer, groupOf);
   if (!Number.isFinite(answer.length)) return { found: null, failedTo };
-  const frames = { upright: kinds, transposed: transposeKinds(kinds) };
-  const strips = dropSurplus(
-    frames,
-    kinds.map(({ demand }) => demand),
-    answer.strips,
-  );
+  const demand = kinds.map((kind) => kind.demand);
+  const strips = dropSurplus(framesOf(kinds), demand, answer.strips);
   const used = lengthOf(strips, answer.groups);
   const portion = portions.findIndex((one) => one.length >= used);
   if (portion < 0) return { found: null, failedTo };
@@ -151,14 +140,9 @@ function packChoice(
     const group = filling.sheet === undefined ? -1 : groupOf(filling);
     if (group >= 0 && group < counts.length) counts[group]! += count;
   }
-  return { found: { strips, choice: { portion, counts }, answer: { ...whole, strips } }, failedTo };
-}
-
-function stockAnswer(
-  { strips, groups, lower, boundKind }: ReturnType<typeof rollWith>["answer"],
-  groupOf: StockAnswer["groupOf"],
-): StockAnswer {
-  return { strips, lower, boundKind, groupOf, bands: groups, missing: null, impossible: false };
+  const { lower, boundKind, groups: bands } = answer;
+  const whole = { ...NOTHING_CUT, strips, lower, boundKind, groupOf, bands };
+  return { found: { choice: { portion, counts }, answer: whole }, failedTo };
 }
 
 /** What is known against choices: prices, worked out once for all stock. */
@@ -177,87 +161,54 @@ interface Memory {
 function createMemory(question: ChoosingQuestion): Memory {
   const { kinds, groups, roll, portions, solver, clock } = question;
   const run = roll?.run ?? 0;
-  const banded = kinds.some(({ place }) => place !== "strips");
-  const frames = { upright: kinds, transposed: transposeKinds(kinds) };
-  const sheets = groups.map((group, index) => sheetOracle(question, frames, group, index));
+  const frames = framesOf(kinds);
+  const sheets = sheetLevels(question, frames, groups, ({ across, along }) => (across * along) / run);
   const demand = kinds.map((kind) => kind.demand);
-  const cuts: StockCut[] = [];
-  const area = wholePrices(
-    kinds.map(areaOfOne).map((one) => one / areaIn(kinds)),
-    demand,
-    1,
-  );
-  const perStep = Math.max(
-    1,
-    ...kinds.map((kind, k) => Math.ceil((area.prices[k]! * run) / areaOfOne(kind))),
-  );
-  cuts.push({
-    sheets: sheets.map((one) => one.value(area.prices, demand)),
+  const area = pricesByArea(kinds, Math.max(1, areaOf(kinds)), demand, 1);
+  const worths = kinds.map((kind, k) => Math.ceil((area.prices[k]! * run) / areaOfOne(kind)));
+  const perStep = Math.max(1, ...worths);
+  const byArea = {
+    sheets: sheets.map(({ oracle }) => oracle.value(area.prices, demand)),
     portions: portions.map(({ length }) => Math.min(area.total, length * perStep)),
     total: area.total,
-  });
-  const stripKinds = kinds.map((kind) => ({ ...kind, demand: kind.place === "strips" ? kind.demand : 0 }));
-  const fits = stripKinds.some((kind) => kind.demand > 0 && fitsRun(asOnRoll(kind), run));
+  };
+  const cuts: StockCut[] = [byArea];
+  const isStrip = kinds.map(({ place }) => place === "strips");
+  const fits = kinds.some((kind, k) => isStrip[k] && kind.demand > 0 && fitsRun(kind, run));
   if (!fits) return { cuts, refutes: () => false, dispose: () => {} };
   const longest = portions.at(-1)!.length;
-  const onRoll = kinds.map((kind) => (kind.place === "strips" ? kind : { ...kind, lies: [] }));
-  const joint = jointOracle(
-    kinds,
-    makeOracle(question, onRoll, run, longest),
-    groups.map(({ across, along }, index) => ({
-      oracle: sheets[index]!,
-      height: Math.max(1, Math.round((across * along) / run)),
-    })),
-  );
-  const oracle = metered(joint, clock);
-  const wanted = banded ? stripKinds.map((kind) => kind.demand) : demand;
-  const master: Master = createMaster(oracle, wanted, solver);
-  const levels = oracle.stripLevels;
+  const onRoll = kinds.map((kind, k) => (isStrip[k] ? kind : { ...kind, lies: [] }));
+  const oracle = jointOracle(frames, clock, makeOracle(question, onRoll, run, longest), sheets);
+  const wanted = demand.map((count, k) => (isStrip[k] ? count : 0));
+  const master = createMaster(oracle, wanted, solver);
+  const strips = oracle.heights.slice(0, oracle.stripLevels);
   const toCut = (cut: HeightCut): StockCut => ({
-    sheets: [...cut.values.subarray(levels)],
-    portions: portions.map(({ length }) => holds(oracle.heights, cut, levels, length, oracle.listedTo)),
+    sheets: [...cut.values.subarray(strips.length)],
+    portions: portions.map(({ length }) => holds(oracle, cut, length)),
     total: cut.total,
   });
   return {
     cuts,
-    refutes(choice) {
-      const vector = [...oracle.heights.slice(0, levels).map(() => 0), ...choice.counts];
-      const root = master.solveRoot(longest, vector, () => clock.expired());
-      const cut = toCut(root.cut);
-      const held = choice.counts.reduce(
-        (sum, n, g) => sum + n * cut.sheets[g]!,
-        cut.portions[choice.portion]!,
-      );
-      if (held >= cut.total) return false;
+    refutes({ counts, portion }) {
+      const vector = [...strips.map(() => 0), ...counts];
+      const cut = toCut(solveRoot(master, longest, vector, () => clock.expired()).cut);
+      if (cut.portions[portion]! + sum(counts, (n, g) => n * cut.sheets[g]!) >= cut.total) return false;
       cuts.push(cut);
       return true;
     },
-    dispose() {
-      master.dispose();
-    },
+    dispose: () => master.pool.model.dispose(),
   };
 }
 
 /** The most that strips can hold in a length, if they could be had in fractions; rounded up. */
-function holds(
-  heights: readonly number[],
-  { values, tall, total }: HeightCut,
-  levels: number,
-  length: number,
-  listedTo: number,
-): number {
+function holds(oracle: StripOracle, { values, tall, total }: HeightCut, length: number): number {
+  if (length === 0) return 0;
   let most = 0;
-  for (let level = 0; level < levels; level++)
-    if (heights[level]! <= length)
-      most = Math.max(most, Math.floor((values[level]! * length) / heights[level]!) + 1);
-  if (tall !== null && length > listedTo)
+  for (let level = 0; level < oracle.stripLevels; level++) {
+    const height = oracle.heights[level]!;
+    if (height <= length) most = Math.max(most, Math.floor((values[level]! * length) / height) + 1);
+  }
+  if (tall !== null && length > oracle.listedTo)
     most = Math.max(most, Math.floor((tall.numerator * length) / tall.denominator) + 1);
-  return length === 0 ? 0 : Math.min(most, total);
-}
-
-function areaIn(kinds: readonly Kind[]): number {
-  return Math.max(
-    1,
-    kinds.reduce((sum, kind) => sum + areaOfOne(kind) * kind.demand, 0),
-  );
+  return Math.min(most, total);
 }

@@ -9,7 +9,8 @@ import {
   tightestCuts,
 } from "../filling/vector-fill.ts";
 import type { Clock } from "../problem/clock.ts";
-import type { Solver } from "../solver/types.ts";
+import type { Vector } from "../problem/counts.ts";
+import type { ProgramSolver, Solver } from "../solver/types.ts";
 import type { HeightCut, Master } from "./master.ts";
 
 /** Milliseconds a node of the depth-first filling takes, about; told to the clock. */
@@ -43,10 +44,14 @@ export interface VectorQuestion {
 /** Can these strips, which hold the demand in fractions, hold it in whole numbers? */
 export function decideVector(
   { master, solver, cuts, lists, clock }: VectorQuestion,
-  vector: readonly number[],
+  vector: Vector,
   effort: Effort,
 ): FillOutcome {
   const limit = Math.min(effort.solver, clock.left());
+  const solve =
+    (most: number): ProgramSolver =>
+    (program) =>
+      solver.integer(program, Math.min(most, limit));
   const stop = () => clock.expired();
   const tight = tightestCuts(vector, cuts, 6);
   const listing = tight.slice(0, LISTING_CUTS);
@@ -54,18 +59,13 @@ export function decideVector(
   const { pool, demand } = master;
   if (all === null) {
     const most = { most: STACKS_LISTED, stop };
-    const stacked = fillByStacks(master, vector, listing, most, (program) =>
-      solver.integer(program, Math.min(effort.stacks, limit)),
-    );
+    const stacked = fillByStacks(master, vector, listing, most, solve(effort.stacks));
     if (stacked.answer !== "unknown") return stacked;
-    const some = fillVector(pool, vector, demand, false, (program) =>
-      solver.integer(program, Math.min(200, limit)),
-    );
-    return some.answer === "filled" ? some : { answer: "unknown" };
+    return fillVector(pool.fillings, vector, demand, false, solve(200));
   }
   const within = tight.map(({ cut }) => cut);
   const searched = searchFill(all, vector, demand, within, effort.nodes);
   if (searched.answer !== "unknown") return searched;
   clock.charge(effort.nodes * FILL_NODE);
-  return fillVector(all, vector, demand, true, (program) => solver.integer(program, limit));
+  return fillVector(all, vector, demand, true, solve(limit));
 }

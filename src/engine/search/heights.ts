@@ -4,10 +4,11 @@ import { firstSheet } from "../oracles/oracle.ts";
 import { splitFinder } from "../oracles/split-fillings.ts";
 import type { StripCount } from "../problem/assemble.ts";
 import type { Clock } from "../problem/clock.ts";
+import type { Vector } from "../problem/counts.ts";
 import type { Solver } from "../solver/types.ts";
 import { decideVector, EASY, type Effort, HARD } from "./decide-vector.ts";
 import { type CutTables, cutTables, levelFloors, type Stretch } from "./height-tables.ts";
-import { type HeightCut, levelsUsed, type Master, wantedBesideSheets } from "./master.ts";
+import { type HeightCut, levelsUsed, type Master, refute, wantedBesideSheets } from "./master.ts";
 import { type TableCache, tableCache } from "./table-cache.ts";
 
 /** What the search over strip heights came to. */
@@ -42,7 +43,7 @@ function newestCuts({ cuts }: HeightMemory, most: number): HeightCut[] {
   return cuts.slice(Math.max(0, cuts.length - Math.floor(most)));
 }
 
-function keyOf(vector: readonly number[]): string {
+function keyOf(vector: Vector): string {
   return levelsUsed(vector)
     .map((level) => `${level}*${vector[level]}`)
     .join();
@@ -70,14 +71,11 @@ export interface HeightQuestion {
   solver: Solver;
   memory: HeightMemory;
   /** Sheets given, by level. */
-  given: readonly number[];
+  given: Vector;
   clock: Clock;
 }
 
-type Verdict =
-  | { answer: "filled"; strips: StripCount[] }
-  | { answer: "dead" }
-  | { answer: "unknown" | "stopped" };
+type Verdict = { answer: "filled"; strips: StripCount[] } | { answer: "dead" | "unknown" | "stopped" };
 
 /**
  * Decides lengths one by one, from `lower` up. For each it looks for a vector of strip heights of exactly
@@ -270,11 +268,11 @@ function isNeedless({ question, floors, use }: Look, level: number): boolean {
   return needless;
 }
 
-function remember({ vectors }: HeightMemory, vector: readonly number[], known: "dead" | "hard"): void {
+function remember({ vectors }: HeightMemory, vector: Vector, known: "dead" | "hard"): void {
   if (vectors.size < MOST_VECTORS) vectors.set(keyOf(vector), known);
 }
 
-function decided({ memory, ...question }: HeightQuestion, vector: readonly number[], effort: Effort) {
+function decided({ memory, ...question }: HeightQuestion, vector: Vector, effort: Effort) {
   return decideVector({ ...question, cuts: memory.cuts, lists: memory.lists }, vector, effort);
 }
 
@@ -288,7 +286,7 @@ function visitVector(look: Look, vector: number[]): StripCount[] | null | "stop"
     pending.push(vector);
     return null;
   }
-  const { cut } = master.testVector(vector, () => clock.expired());
+  const cut = refute(master, vector, () => clock.expired());
   if (cut !== null) {
     memory.cuts.push(cut);
     const wanted = wantedBesideSheets(cut, given);

@@ -1,16 +1,16 @@
-import { onRests, overhang } from "../bands/rest-strips.ts";
+import { onRests, overhang } from "../bands/rests.ts";
 import { greedyStrips } from "../filling/greedy.ts";
 import { poolProgram } from "../filling/pool-program.ts";
 import { rebuildStrips, wholePart } from "../filling/rebuild.ts";
-import { metered } from "../oracles/metered.ts";
 import { firstSheet, type StripOracle } from "../oracles/oracle.ts";
-import { jointOracle } from "../oracles/oracle-joint.ts";
-import { sheetOracle } from "../oracles/oracle-sheet.ts";
+import { jointOracle, sheetLevels } from "../oracles/oracle-joint.ts";
 import { oracleForTwo } from "../oracles/oracle-two.ts";
-import { dropSurplus, type Frames, type StripCount } from "../problem/assemble.ts";
+import { dropSurplus, type Frames, framesOf, type StripCount } from "../problem/assemble.ts";
 import { type Clock, share } from "../problem/clock.ts";
-import { areaOfOne, fitsRun, type Kind, transposeKinds } from "../problem/reduce.ts";
+import { type Counts, sum, type Vector } from "../problem/counts.ts";
+import { fitsRun } from "../problem/reduce.ts";
 import {
+  areaBound,
   asOnRoll,
   lengthOf,
   makeOracle,
@@ -19,15 +19,15 @@ import {
 } from "../problem/roll-question.ts";
 import { searchTiers } from "../tiers/tier-tree.ts";
 import { type HeightMemory, heightMemory, searchHeights } from "./heights.ts";
-import { createMaster, type Master, type RootOutcome } from "./master.ts";
-import { wholePrices } from "./prices.ts";
+import { createMaster, type Master, type RootOutcome, solveRoot } from "./master.ts";
+import { pricesByArea } from "./prices.ts";
 import { sheetsHold } from "./sheets-hold.ts";
 
 /** Where the search for the least length stands. */
 interface RollSearch {
   question: RollQuestion;
   frames: Frames;
-  demand: readonly number[];
+  demand: Counts;
   best: StripCount[] | null;
   /** Length reached; Infinity before there is a plan. */
   length: number;
@@ -44,39 +44,30 @@ interface OpenRoll {
   root: RootOutcome;
   memory: HeightMemory;
   /** Sheets given, by level. */
-  vector: readonly number[];
+  vector: Vector;
   /** A length that surely holds everything. */
   longest: number;
 }
 
 /** The least length of strips, where nothing is set aside any more. */
 export function leastLength(question: RollQuestion): RollAnswer {
-  const { kinds, run, given, rests = [] } = question;
+  const { kinds } = question;
   if (kinds.length === 0) return { strips: [], length: 0, lower: 0, boundKind: "area" };
   const demand = kinds.map((kind) => kind.demand);
-  const frames: Frames = { upright: kinds, transposed: transposeKinds(kinds) };
-  // Where heights stand for something else, the lies of a kind may differ in area.
-  const area = kinds.reduce((sum, kind) => sum + areaOfOne(kind) * kind.demand, 0);
-  const lent =
-    given.reduce((sum, { sheet, count }) => sum + sheet.across * sheet.along * count, 0) +
-    rests.reduce((sum, rest) => sum + rest.across * rest.along, 0);
-  const lower = Math.max(0, Math.ceil((area - lent) / run));
+  const frames = framesOf(kinds);
+  const lower = areaBound(question);
   const best = firstStrips(question, frames, demand, lower);
+  const length = best === null ? Infinity : lengthTaken(question, best);
   const search: RollSearch = {
-    ...{ question, frames, demand, best, lower, boundKind: "area", onlyArea: false },
-    length: best === null ? Infinity : lengthTaken(question, best),
+    ...{ question, frames, demand, best, length, lower, boundKind: "area", onlyArea: false },
   };
   if (!isDone(search)) {
     if (!sheetsHold(question, demand))
       return { strips: [], length: Infinity, lower: Infinity, boundKind: "dual" };
     searchRoll(search);
   }
-  return {
-    strips: search.best ?? [],
-    length: search.length,
-    lower: search.lower,
-    boundKind: search.boundKind,
-  };
+  const { boundKind } = search;
+  return { strips: search.best ?? [], length: search.length, lower: search.lower, boundKind };
 }
 
 function lengthTaken({ rests = [], given }: RollQuestion, strips: readonly StripCount[]): number {
@@ -91,7 +82,6 @@ function raise(search: RollSearch, value: number, kind: RollAnswer["boundKind"])
   if (value <= search.lower || search.onlyArea) return;
   search.lower = Math.min(value, search.length);
   search.boundKind = kind;
-  search.question.report(search.length, search.lower);
 }
 
 function offer({ search, master }: OpenRoll, strips: readonly StripCount[] | null): void {
@@ -102,27 +92,23 @@ function offer({ search, master }: OpenRoll, strips: readonly StripCount[] | nul
   if (total >= search.length) return;
   search.best = exact;
   search.length = total;
-  question.report(total, search.lower);
 }
 
 /** One oracle over the roll, the sheets given and the rests. */
 function oracleOf({ question, frames }: RollSearch, longest: number): StripOracle {
   const { kinds, run, clock, given, rests = [] } = question;
   const onRoll = kinds.map(asOnRoll);
-  const joint = jointOracle(
-    kinds,
+  const sheets = given.map(({ sheet }) => sheet);
+  return jointOracle(
+    frames,
+    clock,
     makeOracle(question, onRoll, run, longest),
-    given.map(({ sheet }, index) => ({
-      oracle: sheetOracle(question, frames, sheet, index),
-      height: Math.max(1, Math.round((sheet.across * sheet.along) / run)),
-    })),
-    rests.map(({ across, along, ends }) => ({
-      oracle: makeOracle(question, onRoll, across, ends.at(-1) ?? along),
-      length: along,
-      ends,
+    sheetLevels(question, frames, sheets, ({ across, along }) => (across * along) / run),
+    rests.map(({ across, along: length, ends }) => ({
+      oracle: makeOracle(question, onRoll, across, ends.at(-1) ?? length),
+      ...{ length, ends },
     })),
   );
-  return metered(joint, clock);
 }
 
 function searchRoll(search: RollSearch): void {
@@ -136,7 +122,7 @@ function searchRoll(search: RollSearch): void {
   const vector = oracle.heights.map((_, level) => given[level - sheetsFrom]?.count ?? 0);
   const master = createMaster(oracle, demand, solver);
   try {
-    const root = master.solveRoot(longest, vector, () => clock.expired());
+    const root = solveRoot(master, longest, vector, () => clock.expired());
     raise(search, root.bound, "dual");
     if (isDone(search)) return;
     const memory = heightMemory(master, root.cut);
@@ -144,7 +130,7 @@ function searchRoll(search: RollSearch): void {
     offer(open, greedyStrips(oracle, demand, root.cut.prices, vector));
     if (!isDone(search)) runStages(open);
   } finally {
-    master.dispose();
+    master.pool.model.dispose();
   }
 }
 
@@ -156,19 +142,20 @@ function runStages(open: OpenRoll): void {
   const isPart = given.length > 0 || rests.length > 0;
   const isSmall = question.small === true || isPart;
   const ended = () => isDone(search) || clock.expired();
+  const isDecided = (until: Clock) => decideLengths(open, until) || clock.expired();
   if (isPart || !Number.isFinite(search.length)) fromPool(open, 300, 1);
   // Where sizes are fine, lengths are many: those the first plan leaves open had better be few.
   if (!isSmall && search.length - search.lower > MANY_LENGTHS) {
     fromPool(open, 300, 1 / 8);
     roundDown(open, 300);
-    if (isDone(search) || decideLengths(open, share(clock, 0.4, 4000)) || clock.expired()) return;
+    if (isDone(search) || isDecided(share(clock, 0.4, 4000))) return;
     rebuild(open, share(clock, 0.5, 1500), 150);
-    if (isDone(search) || decideLengths(open, share(clock, 0.4, 4000)) || clock.expired()) return;
+    if (isDone(search) || isDecided(share(clock, 0.4, 4000))) return;
   }
   if (!isSmall && style === "strips-2") {
-    if (decideLengths(open, share(clock, 0.1, 150)) || clock.expired()) return;
+    if (isDecided(share(clock, 0.1, 150))) return;
     // Where sizes come several times over, planning a few strips afresh finds what dives do not.
-    const several = demand.reduce((sum, count) => sum + count, 0) > 1.5 * kinds.length;
+    const several = sum(demand, (count) => count) > 1.5 * kinds.length;
     if (several) {
       roundDown(open, 300);
       rebuild(open, share(clock, 0.2, 2000), 150);
@@ -179,10 +166,10 @@ function runStages(open: OpenRoll): void {
   }
   // A search that is cut short is taken up again once a better plan has lowered the roof.
   if (!isSmall && style === "strips-3") {
-    if (decideLengths(open, share(clock, 0.4, 1500)) || clock.expired()) return;
+    if (isDecided(share(clock, 0.4, 1500))) return;
     fromPool(open, 500, 1 / 8);
   }
-  if (decideLengths(open, share(clock, isSmall ? 0.5 : 0.85, 5000)) || clock.expired()) return;
+  if (isDecided(share(clock, isSmall ? 0.5 : 0.85, 5000))) return;
   fromPool(open, question.small ? 50 : 800, 1 / 3);
   if (isSmall) {
     decideLengths(open, clock);
@@ -210,7 +197,11 @@ function decideLengths(open: OpenRoll, clock: Clock): boolean {
 /** The best whole-number use of the fillings known. */
 function fromPool(open: OpenRoll, most: number, part: number): void {
   const { clock, solver } = open.search.question;
-  offer(open, poolProgram(open.master, open.vector, solver, Math.min(most, clock.left() * part)));
+  const limit = Math.min(most, clock.left() * part);
+  offer(
+    open,
+    poolProgram(open.master, open.vector, (program) => solver.integer(program, limit)),
+  );
 }
 
 /** Whole parts of the linear plan stay as they are; the few strips' worth left over are planned afresh. */
@@ -219,7 +210,7 @@ function roundDown(open: OpenRoll, budget: number): void {
   const { question, demand } = search;
   for (const leave of [0, 1, 2]) {
     if (isDone(search) || question.clock.expired()) return;
-    const part = wholePart(master.pool, root.values, demand, leave);
+    const part = wholePart(master.pool.fillings, root.values, demand, leave);
     if (part.strips.length === 0) return;
     const rest = solvePart(question, part.left, budget);
     if (rest !== null) offer(open, [...part.strips, ...rest]);
@@ -228,10 +219,9 @@ function roundDown(open: OpenRoll, budget: number): void {
 
 /** A few strips are taken out and planned afresh, again and again. */
 function rebuild(open: OpenRoll, until: Clock, budget: number): void {
-  const { search } = open;
-  const { best, lower, question } = search;
-  if (best === null || isDone(search)) return;
-  const solve = (wanted: readonly number[]) => solvePart(question, wanted, budget);
+  const { best, lower, question } = open.search;
+  if (best === null || isDone(open.search)) return;
+  const solve = (wanted: Counts) => solvePart(question, wanted, budget);
   const { length } = question.kinds;
   offer(
     open,
@@ -247,9 +237,8 @@ function branchTiers(open: OpenRoll, clock: Clock): void {
   // Tiers know nothing of joined runs, to which what is left of a strip matters, nor of shapes that nest.
   const plain = question.kinds.every((kind) => kind.run === undefined && kind.nested === undefined);
   if (!plain || !Number.isFinite(upper) || upper - 1 > oracle.listedTo) return;
-  const { solver } = question;
   searchTiers({
-    ...{ oracle, demand, pool, lower, upper, solver, clock },
+    ...{ oracle, demand, pool: pool.fillings, lower, upper, solver: question.solver, clock },
     offer(strips) {
       offer(open, strips);
       return search.length;
@@ -264,20 +253,13 @@ const MANY_LENGTHS = 400;
 const REBUILD_ROUNDS = 60;
 
 /** Plans a part of the demand on its own, quickly. Null when nothing is wanted or nothing was found. */
-function solvePart(question: RollQuestion, wanted: readonly number[], budget: number): StripCount[] | null {
+function solvePart(question: RollQuestion, wanted: Counts, budget: number): StripCount[] | null {
   const clock = share(question.clock, 1, budget);
-  const answer = leastLength({
-    ...question,
-    kinds: question.kinds.map((kind, k) => ({ ...kind, demand: wanted[k]! })),
-    clock,
-    given: [],
-    rests: [],
-    enough: null,
-    ceiling: null,
-    small: true,
-    report: () => {},
+  const kinds = question.kinds.map((kind, k) => ({ ...kind, demand: wanted[k]! }));
+  const { strips, length } = leastLength({
+    ...{ ...question, kinds, clock, given: [], rests: [], enough: null, ceiling: null, small: true },
   });
-  return Number.isFinite(answer.length) ? answer.strips : null;
+  return Number.isFinite(length) ? strips : null;
 }
 
 /**
@@ -287,47 +269,27 @@ function solvePart(question: RollQuestion, wanted: readonly number[], budget: nu
 function firstStrips(
   question: RollQuestion,
   frames: Frames,
-  demand: readonly number[],
-  areaBound: number,
+  demand: Counts,
+  area: number,
 ): StripCount[] | null {
-  const { kinds, run, clock } = question;
   if (question.style === "strips-3") {
-    const two = leastLength({
-      ...question,
-      style: "strips-2",
-      clock: share(clock, 0.25, 1500),
-      report: () => {},
-    });
+    const two = leastLength({ ...question, style: "strips-2", clock: share(question.clock, 0.25, 1500) });
     return Number.isFinite(two.length) ? two.strips : null;
   }
-  const strips = greedyStrips(
-    oracleForTwo(kinds.map(asOnRoll), run),
-    demand,
-    areaPrices(kinds, demand, run, areaBound),
-    [],
-  );
+  const strips = stripsByArea(question, demand, area);
   return strips === null ? null : dropSurplus(frames, demand, strips);
 }
 
-function areaPrices(
-  kinds: readonly Kind[],
-  demand: readonly number[],
-  run: number,
-  length: number,
-): Float64Array {
-  const areas = kinds.map((kind) => areaOfOne(kind) / run);
-  return wholePrices(areas, demand, length).prices;
+/** Strips filled greedily by prices of area; `length` is about what they take. */
+function stripsByArea({ kinds, run }: RollQuestion, wanted: Counts, length: number): StripCount[] | null {
+  const demand = kinds.map((kind) => kind.demand);
+  const { prices } = pricesByArea(kinds, run, demand, length);
+  return greedyStrips(oracleForTwo(kinds.map(asOnRoll), run), wanted, prices, []);
 }
 
 /** A length that surely holds every kind the roll can take, when some fit only a sheet. */
-function safeLength({ kinds, run }: RollQuestion, demand: readonly number[]): number {
-  const fitting = kinds.map((kind) => fitsRun(asOnRoll(kind), run));
-  const wanted = demand.map((count, k) => (fitting[k] ? count : 0));
-  const strips = greedyStrips(
-    oracleForTwo(kinds.map(asOnRoll), run),
-    wanted,
-    areaPrices(kinds, demand, run, 1),
-    [],
-  );
-  return 1 + lengthOf(strips ?? []);
+function safeLength(question: RollQuestion, demand: Counts): number {
+  const { kinds, run } = question;
+  const wanted = demand.map((count, k) => (fitsRun(asOnRoll(kinds[k]!), run) ? count : 0));
+  return 1 + lengthOf(stripsByArea(question, wanted, 1) ?? []);
 }

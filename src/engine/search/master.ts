@@ -1,8 +1,9 @@
-import { restHolds } from "../bands/rest-holds.ts";
-import type { Filling, StripOracle } from "../oracles/oracle.ts";
-import { areaOfOne } from "../problem/reduce.ts";
-import type { LinearModel, Solver } from "../solver/types.ts";
-import { ceilMulDiv, type WholePrices, wholePrices } from "./prices.ts";
+import { restHolds } from "../bands/rests.ts";
+import { type Filling, inRest, type RestLevels, type StripOracle } from "../oracles/oracle.ts";
+import type { Counts, Vector } from "../problem/counts.ts";
+import type { LinearOutcome, Solver } from "../solver/types.ts";
+import { addToPool, emptyPool, type Pool, usesIn } from "./pool.ts";
+import { ceilMulDiv, pricesByArea, type WholePrices, wholePrices } from "./prices.ts";
 
 /**
  * A valid inequality on how many strips of each height a plan has: whatever the plan, the strips together
@@ -18,24 +19,23 @@ export interface HeightCut {
   tall: { numerator: number; denominator: number } | null;
 }
 
+/** A row of the linear program, and the column that lends to it at no cost. */
+interface Lent {
+  row: number;
+  credit: number;
+}
+
 /** The linear master program over fillings found so far, grown by pricing. */
 export interface Master {
   readonly oracle: StripOracle;
-  readonly demand: readonly number[];
-  readonly pool: readonly Filling[];
-  /** Adds a filling unless the pool has one with the same height and counts. */
-  add(filling: Filling): void;
-  /**
-   * Solves the linear relaxation of the whole problem, with `given[level]` sheets already on the table.
-   * Returns the best length bound met on the way, its cut, and the last linear solution.
-   */
-  solveRoot(upper: number, given: readonly number[], stop: () => boolean): RootOutcome;
-  /**
-   * Asks whether `vector[level]` strips of each height can hold the demand when strips may be cut in
-   * fractions. `cut` is a proof that they cannot; null when they can, or when no proof was found.
-   */
-  testVector(vector: readonly number[], stop: () => boolean): { cut: HeightCut | null; values: Float64Array };
-  dispose(): void;
+  readonly demand: Counts;
+  readonly pool: Pool;
+  /** For each height in use, what lends strips of it:  sum of fillings - credit >= 0,  credit <= count. */
+  readonly lines: Map<number, Lent>;
+  /** What lends the length of every rest:  sum of strip heights - credit >= 0,  credit <= length. */
+  readonly rests: readonly (RestLevels & Lent)[];
+  /** About what a plan will take. */
+  length: number;
 }
 
 export interface RootOutcome {
@@ -47,17 +47,12 @@ export interface RootOutcome {
 }
 
 /** A full cut from prices: the value of every height is worked out exactly. */
-export function heightCut(oracle: StripOracle, demand: readonly number[], whole: WholePrices): HeightCut {
-  return {
-    prices: whole.prices,
-    values: oracle.values(whole.prices, demand),
-    total: whole.total,
-    tall: oracle.tallRate(whole.prices),
-  };
+export function heightCut(oracle: StripOracle, demand: Counts, { prices, total }: WholePrices): HeightCut {
+  return { prices, values: oracle.values(prices, demand), total, tall: oracle.tallRate(prices) };
 }
 
 /** What the cut asks of strips, once `given` sheets have held what they can. */
-export function wantedBesideSheets(cut: HeightCut, given: readonly number[]): number {
+export function wantedBesideSheets(cut: HeightCut, given: Vector): number {
   return given.reduce((left, count, level) => left - count * cut.values[level]!, cut.total);
 }
 
@@ -65,7 +60,7 @@ export function wantedBesideSheets(cut: HeightCut, given: readonly number[]): nu
  * Least length that satisfies the cut when strips could be had in fractions: total over the best value per
  * step of height (the Farley-style dual bound of column generation, in whole numbers throughout).
  */
-function fractionalBound(oracle: StripOracle, cut: HeightCut, given: readonly number[]): number {
+function fractionalBound(oracle: StripOracle, cut: HeightCut, given: Vector): number {
   let bestHeight = 1;
   let bestValue = 0;
   for (let level = 0; level < oracle.stripLevels; level++) {
@@ -92,154 +87,133 @@ function fractionalBound(oracle: StripOracle, cut: HeightCut, given: readonly nu
 }
 
 /** The levels that a vector of strips has any of. A loop, since vectors are long, nearly empty and very many. */
-export function levelsUsed(vector: readonly number[]): number[] {
+export function levelsUsed(vector: Vector): number[] {
   const levels: number[] = [];
   for (let level = 0; level < vector.length; level++) if (vector[level]! > 0) levels.push(level);
   return levels;
 }
 
 /** Builds the master over an oracle with one simple filling per kind and lie to start from. */
-export function createMaster(oracle: StripOracle, demand: readonly number[], solver: Solver): Master {
-  const pool: Filling[] = [];
-  const known = new Set<string>();
-  const model: LinearModel = solver.linearModel();
-  const itemRows = demand.map((wanted) => model.addRow(wanted, Infinity, [], []));
-  /** Model column of every pool filling; model row and credit column of every height in use. */
-  const columnOf: number[] = [];
-  const heightRow = new Map<number, { row: number; credit: number }>();
-  let lengthGuess = 1;
-  /** Row and credit that lend the length of every rest: sum of strip heights - credit >= 0, credit <= length. */
-  const lentRests = (oracle.rests ?? []).map((rest) => {
-    const row = model.addRow(0, Infinity, [], []);
-    return { ...rest, row, credit: model.addColumn(-1, 0, 0, [row], [-1]) };
+export function createMaster(oracle: StripOracle, demand: Counts, solver: Solver): Master {
+  const model = solver.linearModel();
+  const pool = emptyPool(model, demand);
+  const rests = (oracle.rests ?? []).map((rest) => {
+    const row = model.addRow(0, Infinity);
+    return { ...rest, row, credit: model.addColumn(-1, 0, 0, [[row, -1]]) };
   });
-  const restOf = (level: number) => lentRests.find(({ first, end }) => level >= first && level < end);
+  const master: Master = { oracle, demand, pool, lines: new Map(), rests, length: 1 };
+  for (const filling of oracle.starters(demand)) addFilling(master, filling);
+  return master;
+}
 
-  const add = (filling: Filling): void => {
-    // Counts beyond the demand stay as they are: the oracle prices them so, and only then does pricing end.
-    const key = `${filling.level}:${filling.counts.join(",")}`;
-    if (known.has(key)) return;
-    known.add(key);
-    pool.push(filling);
-    const rows: number[] = [];
-    const values: number[] = [];
-    filling.counts.forEach((count, k) => {
-      if (count > 0) {
-        rows.push(itemRows[k]!);
-        values.push(count);
-      }
-    });
-    const line = heightRow.get(filling.level);
-    if (line !== undefined) {
-      rows.push(line.row);
-      values.push(1);
-    }
-    const rest = restOf(filling.level);
-    if (rest !== undefined) {
-      rows.push(rest.row);
-      values.push(filling.height);
-    }
-    columnOf.push(model.addColumn(filling.height, 0, Infinity, rows, values));
+/** Adds a filling unless the pool has one with the same height and counts. */
+export function addFilling({ pool, lines, rests }: Master, filling: Filling): void {
+  const { level, height } = filling;
+  const line = lines.get(level);
+  const rest = rests.find((one) => inRest(level, one));
+  addToPool(pool, filling, height, [
+    ...(line === undefined ? [] : ([[line.row, 1]] as const)),
+    ...(rest === undefined ? [] : ([[rest.row, height]] as const)),
+  ]);
+}
+
+/** What lends strips of one height, made when first asked for. */
+function lineFor({ pool, lines, oracle }: Master, level: number): Lent {
+  const known = lines.get(level);
+  if (known !== undefined) return known;
+  const columns = pool.columns.filter((_, p) => pool.fillings[p]!.level === level);
+  const row = pool.model.addRow(
+    0,
+    Infinity,
+    columns.map((column) => [column, 1]),
+  );
+  const line = { row, credit: pool.model.addColumn(-oracle.heights[level]!, 0, 0, [[row, -1]]) };
+  lines.set(level, line);
+  return line;
+}
+
+/** Puts strips and sheets on the table at no cost; the function returned takes them off again. */
+function lend(master: Master, vector: Vector): () => void {
+  const levels = levelsUsed(vector);
+  const set = (most: (level: number) => number) => {
+    for (const level of levels)
+      master.pool.model.setColumnBounds(lineFor(master, level).credit, 0, most(level));
   };
+  set((level) => vector[level]!);
+  return () => set(() => 0);
+}
 
-  for (const filling of oracle.starters(demand)) add(filling);
+function run({ pool }: Master): LinearOutcome {
+  return pool.model.solve(20_000);
+}
 
-  const run = () => model.solve(20_000);
-  const poolValues = (values: Float64Array): Float64Array =>
-    Float64Array.from(columnOf, (column) => Math.max(0, values[column] ?? 0));
-
-  const solveRoot = (upper: number, given: readonly number[], stop: () => boolean): RootOutcome => {
-    lengthGuess = upper;
-    const restore = lend(given);
-    for (const { credit, length } of lentRests) model.setColumnBounds(credit, 0, length);
-    let best: { bound: number; cut: HeightCut } | null = null;
-    let outcome = run();
-    for (let round = 0; round < 2000; round++) {
-      if (outcome.status !== "optimal") break;
-      const whole = wholePrices(outcome.prices, demand, lengthGuess);
-      const cut = heightCut(oracle, demand, whole);
-      const bound = fractionalBound(oracle, cut, given);
-      if (best === null || bound > best.bound || (bound === best.bound && round > 0)) best = { bound, cut };
-      const prices = outcome.prices;
-      const priceOf = (level: number) => {
-        const rest = restOf(level);
-        return oracle.heights[level]! * (rest === undefined ? 1 : 1 - Math.max(0, prices[rest.row] ?? 0));
-      };
-      const gains = improving(oracle, cut.values, whole.scale, priceOf);
-      if (gains.length === 0 || stop()) break;
-      const before = pool.length;
-      for (const level of spread(gains, 8)) add(oracle.filling(level, whole.prices, demand));
-      if (pool.length === before) break;
-      outcome = run();
-    }
-    if (best === null) {
-      const whole = wholePrices(areaPrices(oracle), demand, lengthGuess);
-      const cut = heightCut(oracle, demand, whole);
-      best = { bound: fractionalBound(oracle, cut, given), cut };
-    }
-    restore();
-    for (const { credit } of lentRests) model.setColumnBounds(credit, 0, 0);
-    return { ...best, values: poolValues(outcome.values) };
+/**
+ * Solves the linear relaxation of the whole problem, with `given[level]` sheets already on the table.
+ * Returns the best length bound met on the way, its cut, and the last linear solution.
+ */
+export function solveRoot(master: Master, upper: number, given: Vector, stop: () => boolean): RootOutcome {
+  const { oracle, demand, pool, rests } = master;
+  master.length = upper;
+  const restore = lend(master, given);
+  for (const { credit, length } of rests) pool.model.setColumnBounds(credit, 0, length);
+  let best: { bound: number; cut: HeightCut } | null = null;
+  const bounded = (whole: WholePrices) => {
+    const cut = heightCut(oracle, demand, whole);
+    return { bound: fractionalBound(oracle, cut, given), cut };
   };
-
-  /** Row that lends the strips of one height at no cost: sum of fillings - credit >= 0, credit <= count. */
-  const lineFor = (level: number) => {
-    let line = heightRow.get(level);
-    if (line === undefined) {
-      const columns: number[] = [];
-      pool.forEach((filling, p) => {
-        if (filling.level === level) columns.push(columnOf[p]!);
-      });
-      const row = model.addRow(
-        0,
-        Infinity,
-        columns,
-        columns.map(() => 1),
-      );
-      const credit = model.addColumn(-oracle.heights[level]!, 0, 0, [row], [-1]);
-      line = { row, credit };
-      heightRow.set(level, line);
-    }
-    return line;
-  };
-
-  /** Puts strips and sheets on the table at no cost; the function returned takes them off again. */
-  const lend = (vector: readonly number[]) => {
-    const levels = levelsUsed(vector);
-    for (const level of levels) model.setColumnBounds(lineFor(level).credit, 0, vector[level]!);
-    return () => {
-      for (const level of levels) model.setColumnBounds(lineFor(level).credit, 0, 0);
+  let outcome = run(master);
+  for (let round = 0; round < 2000 && outcome.status === "optimal"; round++) {
+    const { prices } = outcome;
+    const whole = wholePrices(prices, demand, upper);
+    const now = bounded(whole);
+    if (best === null || now.bound > best.bound || (now.bound === best.bound && round > 0)) best = now;
+    const priceOf = (level: number) => {
+      const rest = rests.find((one) => inRest(level, one));
+      return oracle.heights[level]! * (rest === undefined ? 1 : 1 - Math.max(0, prices[rest.row] ?? 0));
     };
-  };
+    const gains = improving(oracle, now.cut.values, whole.scale, priceOf);
+    if (gains.length === 0 || stop() || !grow(master, spread(gains, 8), whole)) break;
+    outcome = run(master);
+  }
+  best ??= bounded(pricesByArea(oracle.kinds, oracle.run, demand, upper));
+  restore();
+  for (const { credit } of rests) pool.model.setColumnBounds(credit, 0, 0);
+  return { ...best, values: usesIn(pool, outcome) };
+}
 
-  const testVector = (vector: readonly number[], stop: () => boolean) => {
-    const given = levelsUsed(vector);
-    const restore = lend(vector);
-    try {
-      for (let round = 0; round < 500; round++) {
-        const outcome = run();
-        if (outcome.status !== "optimal") return { cut: null, values: new Float64Array(pool.length) };
-        if (outcome.objective < 1e-7) return { cut: null, values: poolValues(outcome.values) };
-        const whole = wholePrices(outcome.prices, demand, lengthGuess);
-        const values = oracle.values(whole.prices, demand, given);
-        const held = given.reduce((sum, level) => sum + vector[level]! * values[level]!, 0);
-        if (held < whole.total) return { cut: heightCut(oracle, demand, whole), values: new Float64Array(0) };
-        const price = (level: number) => {
-          const height = oracle.heights[level]!;
-          return height - Math.max(0, outcome.prices[lineFor(level).row] ?? 0);
-        };
-        const gains = improving(oracle, values, whole.scale, price, given);
-        const before = pool.length;
-        for (const level of gains.slice(0, 6)) add(oracle.filling(level, whole.prices, demand));
-        if (pool.length === before || stop()) return { cut: null, values: poolValues(outcome.values) };
-      }
-      return { cut: null, values: new Float64Array(pool.length) };
-    } finally {
-      restore();
+/**
+ * Asks whether `vector[level]` strips of each height can hold the demand when strips may be cut in
+ * fractions: a cut that proves they cannot; null when they can, or when no proof was found.
+ */
+export function refute(master: Master, vector: Vector, stop: () => boolean): HeightCut | null {
+  const { oracle, demand } = master;
+  const given = levelsUsed(vector);
+  const restore = lend(master, vector);
+  try {
+    for (let round = 0; round < 500; round++) {
+      const { status, objective, prices } = run(master);
+      if (status !== "optimal" || objective < 1e-7) return null;
+      const whole = wholePrices(prices, demand, master.length);
+      const values = oracle.values(whole.prices, demand, given);
+      const held = given.reduce((sum, level) => sum + vector[level]! * values[level]!, 0);
+      if (held < whole.total) return heightCut(oracle, demand, whole);
+      const priceOf = (level: number) =>
+        oracle.heights[level]! - Math.max(0, prices[lineFor(master, level).row] ?? 0);
+      const gains = improving(oracle, values, whole.scale, priceOf, given);
+      if (!grow(master, gains.slice(0, 6), whole) || stop()) return null;
     }
-  };
+    return null;
+  } finally {
+    restore();
+  }
+}
 
-  return { oracle, demand, pool, add, solveRoot, testVector, dispose: () => model.dispose() };
+/** Takes up the best fillings of some levels; false when all are known already. */
+function grow(master: Master, levels: readonly number[], { prices }: WholePrices): boolean {
+  const { oracle, demand, pool } = master;
+  const before = pool.fillings.length;
+  for (const level of levels) addFilling(master, oracle.filling(level, prices, demand));
+  return pool.fillings.length > before;
 }
 
 /** Levels whose best filling is worth more than its price, best ratio first. */
@@ -248,10 +222,9 @@ function improving(
   values: Float64Array,
   scale: number,
   price: (level: number) => number,
-  among?: readonly number[],
+  among: readonly number[] = [...oracle.heights.keys()],
 ): number[] {
-  const levels = among ?? oracle.heights.map((_, level) => level);
-  return levels
+  return among
     .filter((level) => values[level]! > price(level) * scale * (1 + 1e-7) + oracle.kinds.length)
     .map((level) => ({ level, ratio: values[level]! / Math.max(1e-9, price(level) * scale) }))
     .sort((a, b) => b.ratio - a.ratio || a.level - b.level)
@@ -266,9 +239,4 @@ function spread(levels: readonly number[], most: number): number[] {
   const step = rest.length / (most - chosen.length);
   for (let i = 0; i < most - chosen.length; i++) chosen.push(rest[Math.floor(i * step)]!);
   return chosen;
-}
-
-/** Prices by area, when the linear program gives none. */
-function areaPrices(oracle: StripOracle): number[] {
-  return oracle.kinds.map((kind) => areaOfOne(kind) / oracle.run);
 }

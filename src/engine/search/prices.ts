@@ -1,3 +1,6 @@
+import type { Counts } from "../problem/counts.ts";
+import { areaOfOne, type Kind } from "../problem/reduce.ts";
+
 /**
  * Whole-number prices from a linear program's dual values. Any whole non-negative prices make a true bound,
  * so rounding here costs sharpness at most, never truth.
@@ -11,11 +14,7 @@ export interface WholePrices {
 }
 
 /** Scales duals so that the total stays well below 2^53. `length` is about what the plan will take. */
-export function wholePrices(
-  duals: ArrayLike<number>,
-  demand: readonly number[],
-  length: number,
-): WholePrices {
+export function wholePrices(duals: ArrayLike<number>, demand: Counts, length: number): WholePrices {
   const scale = 2 ** Math.max(4, Math.min(22, Math.floor(Math.log2(2 ** 46 / Math.max(1, length)))));
   const prices = new Float64Array(demand.length);
   let total = 0;
@@ -25,6 +24,20 @@ export function wholePrices(
     total += prices[k]! * demand[k]!;
   }
   return { prices, scale, total };
+}
+
+/** Prices by area, where no linear program gives any; `unit` is the area that counts for one. */
+export function pricesByArea(
+  kinds: readonly Kind[],
+  unit: number,
+  demand: Counts,
+  length: number,
+): WholePrices {
+  return wholePrices(
+    kinds.map((kind) => areaOfOne(kind) / unit),
+    demand,
+    length,
+  );
 }
 
 /** ceil(a * b / c) for whole numbers, exactly. */

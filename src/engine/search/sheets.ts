@@ -1,19 +1,26 @@
 import { greedySheets } from "../filling/greedy.ts";
 import { type FillingLists, fillingLists } from "../filling/vector-fill.ts";
-import { metered } from "../oracles/metered.ts";
-import { jointOracle } from "../oracles/oracle-joint.ts";
-import { sheetOracle } from "../oracles/oracle-sheet.ts";
-import { dropSurplus, type Frames, type StripCount } from "../problem/assemble.ts";
+import type { Filling } from "../oracles/oracle.ts";
+import { jointOracle, sheetLevels } from "../oracles/oracle-joint.ts";
+import { dropSurplus, type Frames, framesOf, type StripCount } from "../problem/assemble.ts";
 import { type Clock, share } from "../problem/clock.ts";
-import type { Kind } from "../problem/reduce.ts";
-import { areaOfOne, transposeKinds } from "../problem/reduce.ts";
+import { type Counts, isEmpty, sum } from "../problem/counts.ts";
+import { areaOf, type Kind } from "../problem/reduce.ts";
 import type { CuttingRules } from "../problem/roll-question.ts";
-import type { SheetGroup } from "../problem/sheet-groups.ts";
+import { availableOf, type SheetGroup } from "../problem/sheet-groups.ts";
 import type { Solver } from "../solver/types.ts";
 import { decideVector, EASY, type Effort, HARD } from "./decide-vector.ts";
 import { jitteredPrices } from "./jitter.ts";
-import { createMaster, type HeightCut, heightCut, type Master } from "./master.ts";
-import { wholePrices } from "./prices.ts";
+import {
+  addFilling,
+  createMaster,
+  type HeightCut,
+  heightCut,
+  type Master,
+  refute,
+  solveRoot,
+} from "./master.ts";
+import { pricesByArea } from "./prices.ts";
 import { aimOf, leastChoice, type StockChoice } from "./stock-vector.ts";
 import { stripsOnSheets } from "./strips-on-sheets.ts";
 
@@ -32,7 +39,6 @@ export interface SheetsQuestion extends CuttingRules {
   solver: Solver;
   clock: Clock;
   target: number | null;
-  report(cost: number, lower: number): void;
 }
 
 export interface SheetsAnswer {
@@ -43,14 +49,14 @@ export interface SheetsAnswer {
   /** Nothing can be cut from this stock: proved. */
   impossible: boolean;
   /** When there is no plan: the fullest attempt, and what it leaves over of every kind. */
-  attempt: { sheets: StripCount[]; left: number[] };
+  attempt: { strips: StripCount[]; left: number[] };
 }
 
 /** Where the search for the cheapest choice of sheets stands. */
 interface SheetSearch {
   question: SheetsQuestion;
   frames: Frames;
-  demand: readonly number[];
+  demand: Counts;
   master: Master;
   cuts: HeightCut[];
   lists: FillingLists;
@@ -76,59 +82,43 @@ const NONE = Number.MAX_SAFE_INTEGER;
 export function solveSheets(question: SheetsQuestion): SheetsAnswer {
   const { kinds, groups, clock, solver, style } = question;
   const demand = kinds.map((kind) => kind.demand);
-  const frames: Frames = { upright: kinds, transposed: transposeKinds(kinds) };
-  const pieces = demand.reduce((sum, count) => sum + count, 0);
-  const available = groups.map((group) => Math.min(group.available ?? pieces, pieces));
+  const frames = framesOf(kinds);
+  const available = availableOf(groups, kinds);
   const unit = Math.max(1, Math.max(...groups.map((group) => group.cost)) / 10_000);
-  const joint = jointOracle(
-    kinds,
-    null,
-    groups.map((group, index) => ({
-      oracle: sheetOracle(question, frames, group, index),
-      height: Math.max(1, Math.round(group.cost / unit)),
-    })),
-  );
-  const oracle = metered(joint, clock);
-  const areas = kinds.map(areaOfOne);
-  const area = areas.reduce((sum, one, k) => sum + one * demand[k]!, 0);
-  const byArea = wholePrices(
-    areas.map((one) => one / area),
-    demand,
-    1,
-  );
+  const levels = sheetLevels(question, frames, groups, ({ cost }) => cost / unit);
+  const oracle = jointOracle(frames, clock, null, levels);
+  const byArea = pricesByArea(kinds, areaOf(kinds), demand, 1);
   const master = createMaster(oracle, demand, solver);
   const search: SheetSearch = {
     ...{ question, frames, demand, master, failed: [], best: null, cost: NONE, lower: 0, open: NONE },
     ...{ cuts: [heightCut(oracle, demand, byArea)], floor: null, lists: fillingLists(null) },
   };
   const attempt = greedySheets(oracle, demand, byArea.prices, available);
-  if (attempt.left.every((count) => count === 0)) offer(search, attempt.strips);
+  if (isEmpty(attempt.left)) offer(search, attempt.strips);
   if (style === "strips-3") {
     // A plan without stacks is a plan with them: the best of those found quickly is where this search starts.
     const quick = share(clock, 0.25, 1500);
-    const two = solveSheets({ ...question, style: "strips-2", clock: quick, report: () => {} });
+    const two = solveSheets({ ...question, style: "strips-2", clock: quick });
     if (two.sheets !== null) offer(search, two.sheets);
   }
   try {
     const none = available.map(() => 0);
-    search.cuts.push(master.solveRoot(1, none, () => clock.expired()).cut);
-    const impossible = master.testVector(available, () => clock.expired()).cut !== null;
+    search.cuts.push(solveRoot(master, 1, none, () => clock.expired()).cut);
+    const impossible = refute(master, available, () => clock.expired()) !== null;
     if (!impossible) tryGreedy(search, available, 0);
     const answer = impossible ? { lower: 0, impossible } : searchChoices(search, available);
     const { best, cost } = search;
-    return { ...answer, sheets: best, cost, attempt: { sheets: attempt.strips, left: attempt.left } };
+    return { ...answer, sheets: best, cost, attempt };
   } finally {
-    master.dispose();
+    master.pool.model.dispose();
   }
 }
 
 function offer(search: SheetSearch, sheets: readonly StripCount[]): void {
   const { question, frames, demand } = search;
   const exact = dropSurplus(frames, demand, sheets);
-  const total = exact.reduce(
-    (sum, { filling, count }) => sum + question.groups[filling.sheet!.index]!.cost * count,
-    0,
-  );
+  const costOf = (filling: Filling) => question.groups[filling.sheet!.index]!.cost;
+  const total = sum(exact, ({ filling, count }) => costOf(filling) * count);
   if (total >= search.cost) return;
   search.best = exact;
   search.cost = total;
@@ -154,7 +144,6 @@ function searchChoices(
     }
     const price = aimOf(basis, 0, next.choice);
     search.lower = Math.min(price, search.open);
-    if (search.best !== null) question.report(search.cost, search.lower);
     const enough = target !== null && (search.cost <= target || search.lower > target);
     if (clock.expired() || enough) return { lower: Math.min(search.lower, search.cost), impossible: false };
     tryChoice(search, next.choice, price);
@@ -165,7 +154,7 @@ function searchChoices(
 function tryChoice(search: SheetSearch, choice: StockChoice, price: number): void {
   const { question, master, cuts, failed } = search;
   const { solver, clock } = question;
-  const { cut } = master.testVector(choice.counts, () => clock.expired());
+  const cut = refute(master, choice.counts, () => clock.expired());
   if (cut !== null) {
     cuts.push(cut);
     return;
@@ -197,8 +186,8 @@ function tryGreedy(search: SheetSearch, sheets: readonly number[], price: number
     const base = n % 2 === 0 ? byArea : cuts[(n >> 1) % cuts.length]!.prices;
     const prices = n < 2 ? base : jitteredPrices(base, n, 0.15 + 0.05 * (n % 8));
     const { strips, left } = greedySheets(master.oracle, demand, prices, sheets);
-    for (const { filling } of strips) master.add(filling);
-    if (left.every((count) => count === 0)) offer(search, strips);
+    for (const { filling } of strips) addFilling(master, filling);
+    if (isEmpty(left)) offer(search, strips);
   }
 }
 

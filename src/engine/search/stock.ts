@@ -4,9 +4,10 @@ import { type BandAnswer, named } from "../bands/plain-bands.ts";
 import type { Filling } from "../oracles/oracle.ts";
 import { renumbered, type StripCount } from "../problem/assemble.ts";
 import type { Clock } from "../problem/clock.ts";
+import { addCounts, type Counts } from "../problem/counts.ts";
 import { fitsRun, type Kind } from "../problem/reduce.ts";
 import { type CuttingRules, canHold, type RollQuestion } from "../problem/roll-question.ts";
-import type { SheetGroup } from "../problem/sheet-groups.ts";
+import { availableOf, type SheetGroup } from "../problem/sheet-groups.ts";
 import type { Solver } from "../solver/types.ts";
 import type { LowerBound } from "../types.ts";
 import { solveRoll } from "./roll.ts";
@@ -19,7 +20,6 @@ export interface StockQuestion extends CuttingRules {
   solver: Solver;
   clock: Clock;
   target: number | null;
-  report(objective: number, bound: number): void;
 }
 
 export interface StockAnswer {
@@ -37,120 +37,85 @@ export interface StockAnswer {
   impossible: boolean;
 }
 
-/** Solves for whatever stock there is: a roll, fixed sheets, or a roll and sheets that cost nothing beside it. */
-export function solveStock(question: StockQuestion): StockAnswer {
-  const { kinds, groups, roll } = question;
-  const fitsSheet = (kind: Kind) => groups.some((group) => canHold(group, kind));
-  const fitsRoll = (kind: Kind) => roll !== null && fitsRun(kind, roll.run);
-  const placeable = kinds.map((kind) => kind.demand === 0 || fitsSheet(kind) || fitsRoll(kind));
-  if (placeable.includes(false)) {
-    // The rest is still worked out, so that the maker sees how far the cloth goes.
-    const rest = solveStock({
-      ...question,
-      kinds: kinds.map((kind, k) => (placeable[k] ? kind : { ...kind, demand: 0 })),
-    });
-    return {
-      ...rest,
-      impossible: true,
-      missing: kinds.map((kind, k) => (placeable[k] ? (rest.missing?.[k] ?? 0) : kind.demand)),
-    };
-  }
-  const wanted = kinds.filter((kind) => kind.demand > 0);
-  const place = (answer: StockAnswer): StockAnswer =>
-    wanted.length === kinds.length ? answer : spreadOut(answer, kinds, wanted);
-  if (wanted.length === 0)
-    return {
-      strips: [],
-      lower: 0,
-      boundKind: "area",
-      groupOf: () => 0,
-      bands: [],
-      missing: null,
-      impossible: false,
-    };
-  const inner = { ...question, kinds: wanted };
-  if (roll === null) return place(sheetsOnly(inner));
-  return place(withGiven(inner, allOf(inner)));
-}
-
-function allOf({ kinds, groups }: StockQuestion): number[] {
-  const pieces = kinds.reduce((sum, kind) => sum + kind.demand, 0);
-  return groups.map((group) => Math.min(group.available ?? pieces, pieces));
-}
-
-function sheetsOnly(question: StockQuestion): StockAnswer {
-  const answer = solveSheets(question);
-  const groupOf = (filling: Filling) => filling.sheet!.index;
-  if (answer.sheets === null) {
-    return {
-      strips: answer.attempt.sheets,
-      lower: 0,
-      boundKind: "dual",
-      groupOf,
-      bands: [],
-      missing: answer.attempt.left,
-      impossible: answer.impossible,
-    };
-  }
-  return {
-    strips: answer.sheets,
-    lower: answer.lower,
-    boundKind: "exhausted",
-    groupOf,
+/** Nothing is cut, and nothing is missing. */
+export const NOTHING_CUT: StockAnswer = {
+  ...{
+    strips: [],
+    lower: 0,
+    boundKind: "area",
+    groupOf: () => 0,
     bands: [],
     missing: null,
     impossible: false,
-  };
+  },
+};
+
+/** Solves for whatever stock there is: a roll, fixed sheets, or a roll and sheets that cost nothing beside it. */
+export function solveStock(question: StockQuestion): StockAnswer {
+  const { kinds, groups, roll } = question;
+  const fits = (kind: Kind) =>
+    groups.some((group) => canHold(group, kind)) || (roll !== null && fitsRun(kind, roll.run));
+  const placeable = kinds.map((kind) => kind.demand === 0 || fits(kind));
+  if (placeable.includes(false)) {
+    // The rest is still worked out, so that the maker sees how far the cloth goes.
+    const some = kinds.map((kind, k) => (placeable[k] ? kind : { ...kind, demand: 0 }));
+    const rest = solveStock({ ...question, kinds: some });
+    const missing = kinds.map((kind, k) => (placeable[k] ? (rest.missing?.[k] ?? 0) : kind.demand));
+    return { ...rest, impossible: true, missing };
+  }
+  const wanted = kinds.filter((kind) => kind.demand > 0);
+  if (wanted.length === 0) return NOTHING_CUT;
+  const inner = { ...question, kinds: wanted };
+  const answer = roll === null ? sheetsOnly(inner) : withGiven(inner, availableOf(groups, wanted));
+  return wanted.length === kinds.length ? answer : spreadOut(answer, kinds, wanted);
 }
 
-/** Sheets on the table at no further cost, then the roll. */
+function sheetsOnly(question: StockQuestion): StockAnswer {
+  const { sheets, attempt, lower, impossible } = solveSheets(question);
+  const answer = { ...NOTHING_CUT, groupOf: (filling: Filling) => filling.sheet!.index };
+  if (sheets !== null) return { ...answer, strips: sheets, lower, boundKind: "exhausted" };
+  return { ...answer, strips: attempt.strips, boundKind: "dual", missing: attempt.left, impossible };
+}
+
+/** Sheets on the table at no further cost, then the roll; `counts` says how many of each group. */
 export function rollWith(
   question: StockQuestion,
   counts: readonly number[],
   enough: number | null,
   ceiling: number | null,
 ): { answer: BandAnswer; groupOf(filling: Filling): number } {
-  const used = question.groups.flatMap((_, g) => (counts[g]! > 0 ? [g] : []));
+  const { kinds, groups, roll, style, stacks, solver, clock } = question;
+  const used = groups.flatMap((_, g) => (counts[g]! > 0 ? [g] : []));
+  const given = used.map((g) => ({ sheet: groups[g]!, count: counts[g]! }));
   const inner: RollQuestion = {
-    kinds: question.kinds,
-    run: question.roll!.run,
-    ...{ style: question.style, stacks: question.stacks },
-    solver: question.solver,
-    clock: question.clock,
-    enough,
-    ceiling,
-    given: used.map((g) => ({ sheet: question.groups[g]!, count: counts[g]! })),
-    report: (length, lower) =>
-      question.report(length * question.roll!.costPerLength, lower * question.roll!.costPerLength),
+    ...{ kinds, run: roll!.run, style, stacks, solver, clock, enough, ceiling, given },
   };
-  const banded = question.kinds.some((kind) => kind.place !== "strips");
+  const banded = kinds.some((kind) => kind.place !== "strips");
   const answer = banded ? solveBands(inner) : { ...solveRoll(inner), groups: [] };
   // The sheets given come first, the rests beside the band groups after them.
   const groupOf = (filling: Filling) => {
     const { index } = filling.sheet!;
-    return index < used.length ? used[index]! : question.groups.length + index - used.length;
+    return index < used.length ? used[index]! : groups.length + index - used.length;
   };
   return { answer, groupOf };
 }
 
 function withGiven(question: StockQuestion, counts: readonly number[]): StockAnswer {
+  const { target } = question;
   const { costPerLength, available } = question.roll!;
-  const target =
-    question.target === null || costPerLength === 0 ? null : Math.floor(question.target / costPerLength);
+  const enough = target === null || costPerLength === 0 ? null : Math.floor(target / costPerLength);
   // A plan longer than the roll is of no use either.
-  const most = target === null || available === null ? (target ?? available) : Math.min(target, available);
-  const { answer, groupOf } = rollWith(question, counts, target, most);
+  const most = enough === null || available === null ? (enough ?? available) : Math.min(enough, available);
+  const { answer, groupOf } = rollWith(question, counts, enough, most);
+  const { strips, boundKind, groups, lower } = answer;
+  const impossible = lower === Infinity;
+  if (!Number.isFinite(answer.length)) {
+    const missing = question.kinds.map((kind) => kind.demand);
+    return { ...NOTHING_CUT, boundKind, groupOf, missing, impossible };
+  }
   const result: StockAnswer = {
-    strips: answer.strips,
-    lower: answer.lower * costPerLength,
-    boundKind: answer.boundKind,
-    groupOf,
-    bands: answer.groups,
-    missing: null,
-    impossible: answer.lower === Infinity,
+    ...{ strips, lower: lower * costPerLength, boundKind, groupOf, bands: groups, missing: null, impossible },
   };
-  if (!Number.isFinite(answer.length))
-    return { ...result, strips: [], bands: [], lower: 0, missing: question.kinds.map((kind) => kind.demand) };
   return available === null || answer.length <= available ? result : cutShort(question, result, available);
 }
 
@@ -158,43 +123,32 @@ function withGiven(question: StockQuestion, counts: readonly number[]): StockAns
 function cutShort(question: StockQuestion, answer: StockAnswer, available: number): StockAnswer {
   let room = available;
   const strips: StripCount[] = [];
-  const left = question.kinds.map((kind) => kind.demand);
-  // Bands are given up whole, with the strips beside them.
-  const onRest = ({ filling }: StripCount) =>
-    filling.sheet !== undefined && answer.groupOf(filling) >= question.groups.length;
-  for (const strip of answer.strips.filter((s) => !onRest(s))) {
-    const { filling } = strip;
-    const count =
-      filling.sheet !== undefined ? strip.count : Math.min(strip.count, Math.floor(room / filling.height));
-    if (count === 0) continue;
-    if (filling.sheet === undefined) room -= count * filling.height;
-    strips.push({ filling, count });
-    filling.counts.forEach((copies, k) => {
-      left[k]! -= copies * count;
-    });
+  const missing = question.kinds.map((kind) => kind.demand);
+  for (const { filling, count } of answer.strips) {
+    const onRoll = filling.sheet === undefined;
+    // Bands are given up whole, with the strips beside them.
+    if (!onRoll && answer.groupOf(filling) >= question.groups.length) continue;
+    const kept = onRoll ? Math.min(count, Math.floor(room / filling.height)) : count;
+    if (kept === 0) continue;
+    if (onRoll) room -= kept * filling.height;
+    strips.push({ filling, count: kept });
+    addCounts(missing, filling.counts, -kept);
   }
   const impossible = answer.lower > available * question.roll!.costPerLength;
-  return { ...answer, strips, bands: [], lower: 0, missing: left, impossible };
+  return { ...answer, strips, bands: [], lower: 0, missing, impossible };
 }
 
 /** Puts an answer about some of the kinds back into the numbering of all. */
 function spreadOut(answer: StockAnswer, kinds: readonly Kind[], wanted: readonly Kind[]): StockAnswer {
   const indexOf = wanted.map((kind) => kinds.indexOf(kind));
-  const missing =
-    answer.missing === null
-      ? null
-      : kinds.map((kind) => {
-          const at = wanted.indexOf(kind);
-          return at < 0 ? 0 : answer.missing![at]!;
-        });
-  const bands = answer.bands.map((group) => named(group, indexOf));
+  const all = (missing: Counts) => kinds.map((kind) => missing[wanted.indexOf(kind)] ?? 0);
   return {
     ...answer,
-    bands,
+    bands: answer.bands.map((group) => named(group, indexOf)),
     strips: answer.strips.map(({ filling, count }) => ({
       filling: renumbered(filling, indexOf, kinds.length),
       count,
     })),
-    missing,
+    missing: answer.missing === null ? null : all(answer.missing),
   };
 }

@@ -1,4 +1,5 @@
-import type { IntegerOutcome, IntegerProgram, LinearModel, LinearOutcome, Meter, Solver } from "./types.ts";
+import { FAILED_INTEGER, failedLinear } from "./absent.ts";
+import type { Entry, IntegerOutcome, IntegerProgram, LinearModel, Meter, Solver } from "./types.ts";
 
 type Highs = Awaited<ReturnType<typeof loadRuntime>>;
 type HighsModel = ReturnType<Highs["createModel"]>;
@@ -58,25 +59,14 @@ function keptModel(highs: Highs, meter: Meter): LinearModel {
   model.options.set({ output_flag: false });
   let rows = 0;
   let columns = 0;
-  const failed = (): LinearOutcome => ({
-    status: "failed",
-    objective: Number.NaN,
-    values: new Float64Array(columns),
-    prices: new Float64Array(rows),
-  });
+  const failed = () => failedLinear(rows, columns);
   return {
-    addRow(lower, upper, indices, values) {
-      model.addRow(finite(highs, lower), finite(highs, upper), {
-        indices: [...indices],
-        values: [...values],
-      });
+    addRow(lower, upper, entries = []) {
+      model.addRow(finite(highs, lower), finite(highs, upper), sparse(entries));
       return rows++;
     },
-    addColumn(cost, lower, upper, indices, values) {
-      model.addCol(cost, finite(highs, lower), finite(highs, upper), {
-        indices: [...indices],
-        values: [...values],
-      });
+    addColumn(cost, lower, upper, entries) {
+      model.addCol(cost, finite(highs, lower), finite(highs, upper), sparse(entries));
       return columns++;
     },
     setColumnBounds(column, lower, upper) {
@@ -114,7 +104,6 @@ function solveInteger(
   program: IntegerProgram,
   milliseconds: number,
 ): IntegerOutcome {
-  const failed: IntegerOutcome = { status: "failed", objective: Number.NaN, values: null, bound: -Infinity };
   let model: HighsModel | null = null;
   try {
     model = highs.createModel(modelData(highs, program));
@@ -133,14 +122,14 @@ function solveInteger(
     meter.charge(spent);
     const status = model.getModelStatus();
     const bound = model.info.get("mip_dual_bound") as number;
-    if (status === INFEASIBLE) return { ...failed, status: "infeasible", bound: Infinity };
+    if (status === INFEASIBLE) return { ...FAILED_INTEGER, status: "infeasible", bound: Infinity };
     const values = hasPoint(model) ? model.getSolution().colValue : null;
     const objective = values === null ? Number.NaN : model.getObjectiveValue();
     if (status === OPTIMAL && values !== null) return { status: "optimal", objective, values, bound };
     return { status: "limit", objective, values, bound };
   } catch {
     dropSolver();
-    return failed;
+    return FAILED_INTEGER;
   } finally {
     if (model !== null) disposeQuietly(model);
   }
@@ -215,6 +204,10 @@ function modelData(highs: Highs, program: IntegerProgram) {
       values,
     },
   };
+}
+
+function sparse(entries: readonly Entry[]) {
+  return { indices: entries.map(([at]) => at), values: entries.map(([, value]) => value) };
 }
 
 function finite(highs: Highs, value: number): number {

@@ -8,18 +8,15 @@ export interface LinearOutcome {
   prices: Float64Array;
 }
 
+/** A column or row by its index, and the number that stands where it meets the other. */
+export type Entry = readonly [at: number, value: number];
+
 /** A linear program that is kept, grown and solved again from its last basis. Minimises. */
 export interface LinearModel {
-  /** Appends a row; returns its index. */
-  addRow(lower: number, upper: number, columns: readonly number[], values: readonly number[]): number;
-  /** Appends a column; returns its index. */
-  addColumn(
-    cost: number,
-    lower: number,
-    upper: number,
-    rows: readonly number[],
-    values: readonly number[],
-  ): number;
+  /** Appends a row, over columns there are; returns its index. */
+  addRow(lower: number, upper: number, entries?: readonly Entry[]): number;
+  /** Appends a column, over rows there are; returns its index. */
+  addColumn(cost: number, lower: number, upper: number, entries: readonly Entry[]): number;
   setColumnBounds(column: number, lower: number, upper: number): void;
   solve(milliseconds: number): LinearOutcome;
   dispose(): void;

@@ -1,6 +1,8 @@
-import type { Filling, StripOracle } from "../oracles/oracle.ts";
-import { wholePrices } from "../search/prices.ts";
-import type { LinearModel, Solver } from "../solver/types.ts";
+import type { StripOracle } from "../oracles/oracle.ts";
+import { type Counts, sum } from "../problem/counts.ts";
+import { addToPool, emptyPool, type Pool, usesIn } from "../search/pool.ts";
+import { type WholePrices, wholePrices } from "../search/prices.ts";
+import type { Entry, LinearOutcome, Solver } from "../solver/types.ts";
 import { leastLength, type TierBounds, type TierCut, tierCut, tierSteps } from "./tiers.ts";
 
 /** What the linear program says within some bounds on the tiers. */
@@ -13,8 +15,6 @@ export interface TierOutcome {
   tiers: number[];
   /** Use of every filling in the pool. */
   values: Float64Array;
-  /** Pricing found nothing more: the linear program is solved to its end. */
-  converged: boolean;
   /** The program's own objective, not proof. */
   objective: number;
 }
@@ -29,22 +29,21 @@ export interface TierOutcome {
  */
 export interface TierMaster {
   readonly oracle: StripOracle;
-  readonly demand: readonly number[];
+  readonly demand: Counts;
+  /** Length of a plan that there is. */
+  readonly longest: number;
   readonly steps: readonly number[];
-  readonly pool: readonly Filling[];
-  add(filling: Filling): void;
-  /** At least so many strips of this filling in every plan from now on. */
-  fix(index: number, count: number): void;
-  solve(question: TierQuestion): TierOutcome;
-  /** Solves without pricing: about what the bounds would come to. */
-  glance(bounds: TierBounds): number;
-  dispose(): void;
+  readonly pool: Pool;
+  readonly levelRows: readonly number[];
+  readonly tierColumns: readonly number[];
+  /** Bounds the model has now. */
+  readonly set: TierBounds;
 }
 
 interface TierQuestion {
   bounds: TierBounds;
   /** Copies of each kind that a new filling may hold. */
-  caps: readonly number[];
+  caps: Counts;
   /** Pricing ends when the bound is at least this. */
   limit: number;
   rounds: number;
@@ -56,109 +55,83 @@ const PER_ROUND = 16;
 
 export function createTierMaster(
   oracle: StripOracle,
-  demand: readonly number[],
+  demand: Counts,
   longest: number,
   solver: Solver,
 ): TierMaster {
-  const model: LinearModel = solver.linearModel();
+  const model = solver.linearModel();
   const steps = tierSteps(oracle.heights);
-  const levels = steps.length;
-  const pool: Filling[] = [];
-  const known = new Set<string>();
-  const itemRows = demand.map((wanted) => model.addRow(wanted, Infinity, [], []));
-  const levelRows = steps.map(() => model.addRow(0, Infinity, [], []));
-  const tierColumns = steps.map((step, l) =>
-    model.addColumn(
-      step,
-      0,
-      Infinity,
-      l === 0 ? [levelRows[0]!] : [levelRows[l]!, levelRows[l - 1]!],
-      l === 0 ? [1] : [1, -1],
-    ),
-  );
+  const pool = emptyPool(model, demand);
+  const levelRows = steps.map(() => model.addRow(0, Infinity));
+  const tierColumns = steps.map((step, l) => {
+    const below: Entry[] = l === 0 ? [] : [[levelRows[l - 1]!, -1]];
+    return model.addColumn(step, 0, Infinity, [[levelRows[l]!, 1], ...below]);
+  });
   // What is left out costs more than any plan: bounds that allow no plan show in the prices.
-  for (const row of itemRows) model.addColumn(10 * longest, 0, Infinity, [row], [1]);
-  const columnOf: number[] = [];
+  for (const row of pool.itemRows) model.addColumn(10 * longest, 0, Infinity, [[row, 1]]);
+  const set = { least: steps.map(() => 0), most: steps.map(() => Infinity) };
+  return { oracle, demand, longest, steps, pool, levelRows, tierColumns, set };
+}
 
-  const add = (filling: Filling): void => {
-    const key = `${filling.level}:${filling.counts.join(",")}`;
-    if (known.has(key)) return;
-    known.add(key);
-    pool.push(filling);
-    const rows = [levelRows[filling.level]!];
-    const values = [-1];
-    filling.counts.forEach((count, k) => {
-      if (count === 0) return;
-      rows.push(itemRows[k]!);
-      values.push(count);
-    });
-    columnOf.push(model.addColumn(0, 0, Infinity, rows, values));
-  };
+/** At least so many strips of this filling in every plan from now on. */
+export function fix({ pool }: TierMaster, index: number, count: number): void {
+  pool.model.setColumnBounds(pool.columns[index]!, count, Infinity);
+}
 
-  const run = ({ least, most }: TierBounds) => {
-    for (let l = 0; l < levels; l++) {
-      if (least[l] === set.least[l] && most[l] === set.most[l]) continue;
-      model.setColumnBounds(tierColumns[l]!, least[l]!, most[l]!);
-      set.least[l] = least[l]!;
-      set.most[l] = most[l]!;
-    }
-    return model.solve(20_000);
-  };
-  const set: TierBounds = { least: steps.map(() => 0), most: steps.map(() => Infinity) };
+function run({ pool, steps, tierColumns, set }: TierMaster, { least, most }: TierBounds): LinearOutcome {
+  for (let l = 0; l < steps.length; l++) {
+    if (least[l] === set.least[l] && most[l] === set.most[l]) continue;
+    pool.model.setColumnBounds(tierColumns[l]!, least[l]!, most[l]!);
+    set.least[l] = least[l]!;
+    set.most[l] = most[l]!;
+  }
+  return pool.model.solve(20_000);
+}
 
-  const solve = ({ bounds, caps, limit, rounds, stop }: TierQuestion): TierOutcome => {
-    let best: { bound: number; cut: TierCut | null } = {
-      bound: bounds.least.reduce((sum, count, l) => sum + count * steps[l]!, 0),
-      cut: null,
-    };
-    let converged = false;
-    let outcome = run(bounds);
-    for (let round = 0; outcome.status === "optimal"; round++) {
-      const { prices } = outcome;
-      const whole = wholePrices(prices, demand, Math.max(longest, outcome.objective));
-      const worth = oracle.values(whole.prices, caps);
-      const guide = levelRows.map((row) => Math.max(0, prices[row] ?? 0));
-      const cut = tierCut(whole, worth, guide, steps);
-      const bound = leastLength(cut, steps, bounds);
-      if (best.cut === null || bound >= best.bound) best = { bound: Math.max(bound, best.bound), cut };
-      if (best.bound >= limit) break;
-      const gains = guide.flatMap((price, level) => {
-        const more = worth[level]! - price * whole.scale * (1 + 1e-7) - demand.length;
-        return more > 0 ? [{ level, more }] : [];
-      });
-      if (gains.length === 0) {
-        converged = true;
-        break;
-      }
-      if (round >= rounds || stop()) break;
-      const before = pool.length;
-      gains.sort((a, b) => b.more - a.more || a.level - b.level);
-      for (const { level } of gains.slice(0, PER_ROUND)) add(oracle.filling(level, whole.prices, caps));
-      if (pool.length === before) break;
-      outcome = run(bounds);
-    }
-    const { values } = outcome;
-    return {
-      ...best,
-      tiers: tierColumns.map((column) => values[column] ?? 0),
-      values: Float64Array.from(columnOf, (column) => Math.max(0, values[column] ?? 0)),
-      converged,
-      objective: outcome.status === "optimal" ? outcome.objective : Infinity,
-    };
-  };
+function objectiveOf({ status, objective }: LinearOutcome): number {
+  return status === "optimal" ? objective : Infinity;
+}
 
-  return {
-    oracle,
-    demand,
-    steps,
-    pool,
-    add,
-    fix: (index, count) => model.setColumnBounds(columnOf[index]!, count, Infinity),
-    solve,
-    glance: (bounds) => {
-      const outcome = run(bounds);
-      return outcome.status === "optimal" ? outcome.objective : Infinity;
-    },
-    dispose: () => model.dispose(),
+/** Solves without pricing: about what the bounds would come to. */
+export function glance(master: TierMaster, bounds: TierBounds): number {
+  return objectiveOf(run(master, bounds));
+}
+
+/** Solves within the bounds, taking up fillings that pay. */
+export function solveTiers(master: TierMaster, question: TierQuestion): TierOutcome {
+  const { oracle, demand, longest, steps, pool, levelRows, tierColumns } = master;
+  const { bounds, caps, limit, rounds, stop } = question;
+  let best: { bound: number; cut: TierCut | null } = {
+    bound: sum(bounds.least, (count, l) => count * steps[l]!),
+    cut: null,
   };
+  let outcome = run(master, bounds);
+  for (let round = 0; outcome.status === "optimal"; round++) {
+    const { prices } = outcome;
+    const whole = wholePrices(prices, demand, Math.max(longest, outcome.objective));
+    const worth = oracle.values(whole.prices, caps);
+    const guide = levelRows.map((row) => Math.max(0, prices[row] ?? 0));
+    const cut = tierCut(whole, worth, guide, steps);
+    const bound = leastLength(cut, steps, bounds);
+    if (best.cut === null || bound >= best.bound) best = { bound: Math.max(bound, best.bound), cut };
+    if (best.bound >= limit) break;
+    const gains = paying(worth, guide, whole);
+    if (gains.length === 0 || round >= rounds || stop()) break;
+    const before = pool.fillings.length;
+    for (const level of gains.slice(0, PER_ROUND))
+      addToPool(pool, oracle.filling(level, whole.prices, caps), 0, [[levelRows[level]!, -1]]);
+    if (pool.fillings.length === before) break;
+    outcome = run(master, bounds);
+  }
+  const tiers = tierColumns.map((column) => outcome.values[column] ?? 0);
+  return { ...best, tiers, values: usesIn(pool, outcome), objective: objectiveOf(outcome) };
+}
+
+/** Levels whose best filling is worth more than is paid for it, most first. */
+function paying(worth: Float64Array, guide: readonly number[], { scale, prices }: WholePrices): number[] {
+  const gains = guide.flatMap((price, level) => {
+    const more = worth[level]! - price * scale * (1 + 1e-7) - prices.length;
+    return more > 0 ? [{ level, more }] : [];
+  });
+  return gains.sort((a, b) => b.more - a.more || a.level - b.level).map(({ level }) => level);
 }

@@ -1,7 +1,9 @@
-import { coverRows, meetsDemand } from "../filling/cover.ts";
+import { addColumn, addLimit, coverProgram, meetsDemand, stripsIn } from "../filling/cover.ts";
 import type { Filling, ListingLimit, StripOracle } from "../oracles/oracle.ts";
 import type { StripCount } from "../problem/assemble.ts";
-import type { Solver } from "../solver/types.ts";
+import { sum } from "../problem/counts.ts";
+import type { ProgramSolver } from "../solver/types.ts";
+import type { TierMaster } from "./tier-master.ts";
 import { mostShortfall, type TierBounds, type TierCut } from "./tiers.ts";
 
 /**
@@ -10,13 +12,11 @@ import { mostShortfall, type TierBounds, type TierCut } from "./tiers.ts";
  * strip holds as well are left out. Null when there are too many.
  */
 export function fillingsOfTiers(
-  oracle: StripOracle,
-  demand: readonly number[],
+  { oracle, demand, steps }: TierMaster,
   cut: TierCut,
-  steps: readonly number[],
   bounds: TierBounds,
   length: number,
-  limit: ListingLimit,
+  { most, stop }: ListingLimit,
 ): Filling[] | null {
   const shortfall = mostShortfall(cut, steps, bounds, length);
   if (shortfall < 0) return [];
@@ -25,82 +25,51 @@ export function fillingsOfTiers(
   for (let level = 0; level < oracle.heights.length; level++) {
     const floor = cut.values[level]! - shortfall;
     if (bounds.most[level] === 0 || exact[level]! < floor) continue;
-    const found = oracle.fillings(level, [{ prices: cut.prices, floor }], demand, {
-      most: limit.most - listed.length,
-      stop: limit.stop,
-    });
+    const floors = [{ prices: cut.prices, floor }];
+    const found = oracle.fillings(level, { floors, caps: demand, most: most - listed.length, stop });
     if (found === null) return null;
     const below = level === 0 ? 0 : oracle.heights[level - 1]!;
-    for (const filling of found) if (needs(oracle, filling, below)) listed.push(filling);
+    listed.push(...found.filter((filling) => needs(oracle, filling, below)));
   }
   return listed;
 }
 
 /** Some item of the filling is higher than the level below. */
-function needs({ kinds }: StripOracle, filling: Filling, below: number): boolean {
-  return filling.segments.some(
-    ({ stack }) => stack.reduce((sum, { kind, lie }) => sum + kinds[kind]!.lies[lie]!.height, 0) > below,
-  );
+function needs({ kinds }: StripOracle, { segments }: Filling, below: number): boolean {
+  return segments.some(({ stack }) => sum(stack, ({ kind, lie }) => kinds[kind]!.lies[lie]!.height) > below);
 }
 
 export type TierProgramOutcome =
   | { answer: "filled"; strips: StripCount[]; optimal: boolean }
-  | { answer: "none" }
-  | { answer: "unknown" };
+  | { answer: "none" | "unknown" };
 
 /**
  * The whole-number program over the fillings listed, with the tiers as whole variables within their bounds:
  * the shortest plan no longer than `length`. `none` is a proof when the list is complete.
  */
 export function tierProgram(
+  { demand, steps }: TierMaster,
   fillings: readonly Filling[],
-  demand: readonly number[],
-  steps: readonly number[],
-  bounds: TierBounds,
+  { least, most }: TierBounds,
   length: number,
-  solver: Solver,
-  milliseconds: number,
+  solve: ProgramSolver,
 ): TierProgramOutcome {
-  const rows = coverRows(
-    fillings.map((filling) => filling.counts),
-    demand,
-  );
-  if (rows === null) return { answer: "none" };
-  const first = fillings.length;
-  const byLevel = steps.map((): number[] => []);
-  fillings.forEach((filling, p) => {
-    byLevel[filling.level]!.push(p);
-  });
-  byLevel.forEach((columns, level) => {
-    const last = level + 1 === steps.length;
-    rows.push({
-      lower: 0,
-      upper: Infinity,
-      columns: [...columns, first + level, ...(last ? [] : [first + level + 1])],
-      values: [...columns.map(() => -1), 1, ...(last ? [] : [-1])],
+  const program = coverProgram(fillings, demand);
+  if (program === null) return { answer: "none" };
+  const tiers = steps.map((step, l) => addColumn(program, step, least[l]!, most[l]!, true));
+  tiers.forEach((tier, level) => {
+    const columns = fillings.flatMap((filling, p) => (filling.level === level ? [p] : []));
+    const above = tiers.slice(level + 1, level + 2);
+    program.rows.push({
+      ...{ lower: 0, upper: Infinity, columns: [...columns, tier, ...above] },
+      values: [...columns.map(() => -1), 1, ...above.map(() => -1)],
     });
   });
-  rows.push({
-    lower: -Infinity,
-    upper: length,
-    columns: steps.map((_, l) => first + l),
-    values: steps.slice(),
-  });
-  const outcome = solver.integer(
-    {
-      costs: [...fillings.map(() => 0), ...steps],
-      lower: [...fillings.map(() => 0), ...bounds.least],
-      upper: [...fillings.map(() => Infinity), ...bounds.most],
-      whole: [...fillings.map(() => true), ...steps.map(() => true)],
-      rows,
-    },
-    milliseconds,
-  );
-  if (outcome.status === "infeasible") return { answer: "none" };
-  if (outcome.values === null) return { answer: "unknown" };
-  const strips = fillings
-    .map((filling, p) => ({ filling, count: Math.round(outcome.values![p]!) }))
-    .filter(({ count }) => count > 0);
+  addLimit(program, length, tiers, steps.slice());
+  const { status, values } = solve(program);
+  if (status === "infeasible") return { answer: "none" };
+  if (values === null) return { answer: "unknown" };
+  const strips = stripsIn(fillings, values);
   if (!meetsDemand(strips, demand)) return { answer: "unknown" };
-  return { answer: "filled", strips, optimal: outcome.status === "optimal" };
+  return { answer: "filled", strips, optimal: status === "optimal" };
 }

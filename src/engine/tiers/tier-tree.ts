@@ -1,16 +1,17 @@
 import type { Filling, StripOracle } from "../oracles/oracle.ts";
 import type { StripCount } from "../problem/assemble.ts";
 import type { Clock } from "../problem/clock.ts";
+import type { Counts } from "../problem/counts.ts";
+import { addToPool } from "../search/pool.ts";
 import type { Solver } from "../solver/types.ts";
-import { chooseBranch } from "./tier-branch.ts";
 import { dive } from "./tier-dive.ts";
-import { createTierMaster, type TierMaster } from "./tier-master.ts";
+import { createTierMaster, glance, solveTiers, type TierMaster, type TierOutcome } from "./tier-master.ts";
 import { fillingsOfTiers, tierProgram } from "./tier-program.ts";
 import { type TierBounds, type TierCut, tighten } from "./tiers.ts";
 
 export interface TierTreeQuestion {
   oracle: StripOracle;
-  demand: readonly number[];
+  demand: Counts;
   /** Fillings to start from. */
   pool: readonly Filling[];
   /** Proved, and reached. */
@@ -42,6 +43,8 @@ const ROOT_DIVES = 4;
 const DIVE_EVERY = 2;
 /** Latest cuts kept for drawing bounds together. */
 const CUTS = 4;
+/** Tiers tried out before one is chosen to branch on. */
+const TRIED = 4;
 
 /**
  * Branch and price over the number of strips at least so high (branching on sums of columns, which leaves
@@ -49,21 +52,15 @@ const CUTS = 4;
  */
 export function searchTiers(question: TierTreeQuestion): boolean {
   const { oracle, demand, solver } = question;
-  const master = createTierMaster(oracle, demand, question.upper, solver);
-  for (const filling of question.pool) master.add(filling);
-  const state: State = {
-    master,
-    upper: question.upper,
-    open: [],
-    stuck: Infinity,
-    cuts: [],
-    listed: LISTED,
-    nodes: 0,
-  };
+  const { upper } = question;
+  const master = createTierMaster(oracle, demand, upper, solver);
+  for (const filling of question.pool)
+    addToPool(master.pool, filling, 0, [[master.levelRows[filling.level]!, -1]]);
+  const state: State = { master, upper, open: [], stuck: Infinity, cuts: [], listed: LISTED, nodes: 0 };
   try {
     return search(question, state);
   } finally {
-    master.dispose();
+    master.pool.model.dispose();
   }
 }
 
@@ -112,7 +109,7 @@ function explore(question: TierTreeQuestion, state: State, node: Node): Node[] {
   let bounds = tighten(state.cuts, steps, node.bounds, state.upper);
   if (bounds === null) return [];
   const limit = state.upper;
-  const outcome = state.master.solve({ bounds, caps: demand, limit, rounds: 400, stop });
+  const outcome = solveTiers(state.master, { bounds, caps: demand, limit, rounds: 400, stop });
   if (outcome.bound >= limit) return [];
   const bound = Math.max(node.bound, outcome.bound);
   const { cut } = outcome;
@@ -150,17 +147,65 @@ function plunge(
 
 /** Settles a branch at once where few fillings can matter in it. */
 function decide(question: TierTreeQuestion, state: State, bounds: TierBounds, cut: TierCut): boolean {
-  const { oracle, demand, solver, clock } = question;
-  const { steps } = state.master;
+  const { solver, clock } = question;
+  const { master } = state;
   const length = state.upper - 1;
   const listing = { most: state.listed, stop: () => clock.expired() };
-  const list = fillingsOfTiers(oracle, demand, cut, steps, bounds, length, listing);
+  const list = fillingsOfTiers(master, cut, bounds, length, listing);
   if (list === null) return false;
   const limit = Math.min(PROGRAM + PROGRAM_EACH * list.length, clock.left());
-  const result = tierProgram(list, demand, steps, bounds, length, solver, limit);
+  const result = tierProgram(master, list, bounds, length, (program) => solver.integer(program, limit));
   // A program that was too much says that shorter ones are to be tried only.
   if (result.answer === "unknown") state.listed = Math.max(FEW_LISTED, Math.ceil(list.length * 0.7));
   else state.listed = Math.min(LISTED, Math.ceil(state.listed * 1.2));
   if (result.answer === "filled") state.upper = Math.min(state.upper, question.offer(result.strips));
   return result.answer === "none" || (result.answer === "filled" && result.optimal);
+}
+
+/**
+ * Splits what is left in two, the part that promises more first: so many strips at least as high as a level, or more
+ * (strong branching over a few levels). Null when the linear plan gives nothing to split by.
+ */
+function chooseBranch(
+  master: TierMaster,
+  bounds: TierBounds,
+  { tiers, objective }: TierOutcome,
+): [TierBounds, TierBounds] | null {
+  const candidates: { level: number; count: number; score: number }[] = [];
+  for (let from = 0; from < tiers.length; ) {
+    let to = from;
+    let step = master.steps[from]!;
+    while (to + 1 < tiers.length && Math.abs(tiers[to + 1]! - tiers[from]!) < 1e-6) {
+      to++;
+      step += master.steps[to]!;
+    }
+    const count = Math.floor(tiers[from]! + 1e-6);
+    const part = tiers[from]! - count;
+    if (part > 1e-5 && part < 1 - 1e-5) {
+      const score = step * Math.min(part, 1 - part);
+      candidates.push({ level: from, count, score });
+      if (to > from) candidates.push({ level: to, count, score });
+    }
+    from = to + 1;
+  }
+  candidates.sort((a, b) => b.score - a.score || a.level - b.level);
+  let best: [TierBounds, TierBounds] | null = null;
+  let bestScore = -1;
+  for (const { level, count } of candidates.slice(0, TRIED)) {
+    const down = {
+      least: bounds.least,
+      most: bounds.most.map((m, l) => (l >= level ? Math.min(m, count) : m)),
+    };
+    const up = {
+      least: bounds.least.map((m, l) => (l <= level ? Math.max(m, count + 1) : m)),
+      most: bounds.most,
+    };
+    const below = glance(master, down);
+    const above = glance(master, up);
+    const score = Math.max(1e-6, below - objective) * Math.max(1e-6, above - objective);
+    if (score <= bestScore) continue;
+    best = above < below ? [up, down] : [down, up];
+    bestScore = score;
+  }
+  return best;
 }

@@ -9,6 +9,8 @@ const PAPER = "#fffdf7";
 
 export interface Completed {
   text: string;
+  /** The line of her own text that a line of this one stands for, both counted from 1. */
+  ownLine(line: number): number;
   /** Squares of the design on which nothing lies yet, counted once for each block drawn. */
   empty: number;
 }
@@ -20,10 +22,53 @@ export interface Completed {
 export function completed(text: string): Completed {
   const model = readModel(text);
   const open = model.blocks.filter(({ empties }) => empties.length > 0);
-  if (model.kind !== "quilt" || open.length === 0) return { text, empty: 0 };
+  if (model.kind !== "quilt" || open.length === 0) return { text, empty: 0, ownLine: (line) => line };
   let made = withItem(text, ["fabrics"], model.fabrics.length, { name: NOTHING_YET, colour: PAPER });
   for (const block of open) made = filled(made, block);
-  return { text: made, empty: open.reduce((sum, { empties }) => sum + empties.length, 0) };
+  const lines = linesBetween(text, made);
+  return {
+    text: made,
+    empty: open.reduce((sum, { empties }) => sum + empties.length, 0),
+    ownLine: (line) => lines[line - 1] ?? line,
+  };
+}
+
+/**
+ * For each line of a text made from another the line it was, both counted from 1; a line that is new stands behind the
+ * last that was there. Lines are the same where the longest run of lines alike, in their order, has them so.
+ */
+export function linesBetween(own: string, made: string): number[] {
+  const [before, after] = [own.split("\n"), made.split("\n")];
+  let head = 0;
+  while (head < Math.min(before.length, after.length) && before[head] === after[head]) head += 1;
+  let tail = 0;
+  while (
+    tail < Math.min(before.length, after.length) - head &&
+    before[before.length - 1 - tail] === after[after.length - 1 - tail]
+  )
+    tail += 1;
+  const [old, fresh] = [before.slice(head, before.length - tail), after.slice(head, after.length - tail)];
+  // most[i][j]: lines alike from line i of the one and line j of the other on.
+  const most = Array.from({ length: old.length + 1 }, () => new Uint16Array(fresh.length + 1));
+  for (let i = old.length - 1; i >= 0; i--)
+    for (let j = fresh.length - 1; j >= 0; j--)
+      most[i]![j] =
+        old[i] === fresh[j] ? most[i + 1]![j + 1]! + 1 : Math.max(most[i + 1]![j]!, most[i]![j + 1]!);
+  const lines = Array.from({ length: head }, (_, i) => i + 1);
+  let i = 0;
+  for (let j = 0; j < fresh.length; j++) {
+    while (
+      i < old.length &&
+      old[i] !== fresh[j] &&
+      most[i + 1]![j]! >= most[i]![j + 1]! &&
+      most[i + 1]![j]! > 0
+    )
+      i += 1;
+    if (i < old.length && old[i] === fresh[j]) i += 1;
+    lines.push(Math.max(1, head + i));
+  }
+  for (let j = 0; j < tail; j++) lines.push(before.length - tail + j + 1);
+  return lines;
 }
 
 function filled(text: string, block: BlockModel): string {

@@ -3,11 +3,10 @@ import {
   compareSorts,
   type Diagnostic,
   KITS_OF_FILE,
-  planClass,
+  planClassWith,
   planFiles,
   planJson,
   type planSpec,
-  planWith,
   readKits,
   readSpecFile,
   USUAL_OPTIONS,
@@ -23,8 +22,6 @@ export interface KitsMade {
   sorts: number;
   problem: string;
 }
-
-type ClassPlanned = NonNullable<Awaited<ReturnType<typeof planClass>>["value"]>;
 
 function without(diagnostics: readonly Diagnostic[]): KitsMade {
   const errors = diagnostics.filter(({ severity }) => severity === "error");
@@ -45,20 +42,10 @@ export async function kitsFor(
   if (spec?.kind !== "quilt") return without(read.diagnostics);
   const asked = readKits(KITS_OF_FILE, spec);
   if (asked.value === null) return without(asked.diagnostics);
-  const sorts = asked.value;
   const options = { ...USUAL_OPTIONS, suggestStacks: true };
-  let planned: ClassPlanned | null = null;
-  const found = await planWith(
-    spec,
-    options,
-    { stash: null, fatQuarters: false },
-    solve,
-    async (_, withCloth, by) => {
-      const made = await planClass(spec, sorts, withCloth, by);
-      planned = made.value;
-      return { value: made.value?.batch ?? null, diagnostics: made.diagnostics };
-    },
-  );
+  const made = { options, sources: { stash: null, fatQuarters: false } };
+  const found = await planClassWith(spec, asked.value, made, solve);
+  const planned = found.value?.planned ?? null;
   if (found.value === null || planned === null) return without(found.diagnostics);
   const { value: kits, diagnostics } = await compareSorts(planned, options, solve);
   if (kits === null) return without(diagnostics);

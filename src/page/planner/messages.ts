@@ -14,6 +14,8 @@ export type Ask =
   | { kind: "start"; solver: WebAssembly.Module | null; keeps: Kept[] }
   | { kind: "plan"; id: number; text: string; name: string }
   | { kind: "keep"; entries: Kept[] }
+  /** A text of which nothing is told: a spare goes the way of a gesture once, so that it is quick when it is wanted. */
+  | { kind: "warm"; text: string; name: string }
   /** Drawings and text of the plan last told, made when they are looked at. */
   | { kind: "show"; id: number; what: ShowWhat; photos: readonly SeenPhoto[] }
   /** The mat of the plan last told, as the work stands, or `otherwise` where that does not fit; a newer one overtakes. */

@@ -39,6 +39,8 @@ export interface Around {
   overtaken(): boolean;
   /** Lets waiting messages in. */
   pause(): Promise<void>;
+  /** Waits until the hand rests for a moment, or a newer question has come. */
+  rest(): Promise<void>;
 }
 
 type Solve = Parameters<typeof planSpec>[2];
@@ -126,15 +128,24 @@ function readyText(
   return null;
 }
 
+/** Faults told at the lines of her own text, where empty squares had to be filled for the planning. */
+function atOwnLines(answer: Answer, { empty, ownLine }: Completed): Answer {
+  if (empty === 0 || !("diagnostics" in answer)) return answer;
+  const diagnostics = answer.diagnostics.map((one) =>
+    one.at === null ? one : { ...one, at: { ...one.at, line: ownLine(one.at.line) } },
+  );
+  return { ...answer, diagnostics };
+}
+
 /**
  * From a text to what the page shows of it, told piece by piece: the top as laid out, quick amounts, then the plan
  * that the command line makes of the same text, to the byte. Squares with nothing on them are left out of the amounts.
  * @returns the plan; null where there is none, or a newer question has come
  */
 export async function planText(id: number, text: string, name: string, around: Around): Promise<Plan | null> {
-  const { tell } = around;
   const whole = completed(text);
-  const ready = readyText(id, whole, name, around);
+  const tell = (answer: Answer): void => around.tell(atOwnLines(answer, whole));
+  const ready = readyText(id, whole, name, { ...around, tell });
   if (ready === null) return null;
   const { spec, cutting } = ready;
   await around.pause();
@@ -148,7 +159,16 @@ export async function planText(id: number, text: string, name: string, around: A
   if (first.value !== null) tell({ kind: "amounts", id, amounts: amountsOf(first.value) });
   await around.pause();
   if (around.overtaken()) return null;
-  // Working out the sewing takes as long as a search: a newer question is heard before and after it.
+  if (kept === null) {
+    // What is to be proved is searched for at once, heard between two searches.
+    const solved = await unless(Overtaken, () =>
+      planCutting(spec, cutting, ready.diagnostics, AS_COMMAND, solveKeeping(around)),
+    );
+    if (solved === null || around.overtaken()) return null;
+  }
+  // The sewing and the audit take as long as a search and hear nothing: they begin when no gesture follows.
+  await around.rest();
+  if (around.overtaken()) return null;
   const listed = cutting.sewn();
   await around.pause();
   if (around.overtaken()) return null;
@@ -164,6 +184,19 @@ export async function planText(id: number, text: string, name: string, around: A
   const plan = { ...planned.value, diagnostics };
   tell({ kind: "planned", id, amounts: amountsOf(plan), diagnostics, whole: whole.empty === 0 });
   return plan;
+}
+
+/** What a gesture has done before its amounts stand, where nothing is to be solved: read, laid out, listed and planned. */
+export async function readyAgain(text: string, name: string, keeps: Keeps): Promise<void> {
+  const still = () => Promise.resolve();
+  const around: Around = { keeps, tell() {}, overtaken: () => false, pause: still, rest: still };
+  const ready = readyText(0, completed(text), name, around);
+  if (ready === null) return;
+  const { spec, cutting, diagnostics } = ready;
+  const planned = await unless(NotKept, () =>
+    planCutting(spec, cutting, diagnostics, USUAL_OPTIONS, solveFromKeeps(around)),
+  );
+  if (planned?.value != null) amountsOf(planned.value);
 }
 
 /** Amounts of another text of the same quilt, for setting beside it; null where it cannot be planned. */

@@ -4,17 +4,49 @@ import * as state from "./state.ts";
 import { showLine } from "./text-place.ts";
 
 function mend(line: number, from: string, to: string): void {
-  edit((text) => {
+  const changed = edit((text) => {
     const lines = text.split("\n");
     const own = lines[line - 1];
     if (own === undefined || !own.includes(from)) return text;
     lines[line - 1] = own.replace(from, to);
     return lines.join("\n");
-  }, `${from} → ${to}`);
+  });
+  state.said.value = changed ? `${from} → ${to}` : words.notMended(from);
+  if (!changed) showLine(line);
 }
+
+type Fault = (typeof state.faults.value)[number];
 
 /** A hint in the file's own spelling helps beside the text; beside the drawing the drawing is what is changed. */
 const speaksOfText = (hint: string): boolean => hint.includes("`") && !state.textOpen.value;
+
+/** One thing to be put right, with its mending where one word is all it takes, and the way to its place in the text. */
+function FaultLine({ fault, number }: { fault: Fault; number: number }) {
+  const { message, hint, at, mend: better } = fault;
+  return (
+    <li>
+      <span class="pinno" aria-hidden="true">
+        {number}
+      </span>
+      <div>
+        <p>{message}</p>
+        {speaksOfText(hint) ? null : <p class="quiet">{hint}</p>}
+        <div class="row">
+          {better === null || at === null ? null : (
+            <button type="button" class="act" onClick={() => mend(at.line, better.from, better.to)}>
+              {words.mend}: {better.to}
+            </button>
+          )}
+          {at === null ? null : (
+            <button type="button" class="act" onClick={() => showLine(at.line)}>
+              {words.showInText}
+            </button>
+          )}
+        </div>
+      </div>
+    </li>
+  );
+}
 
 /** What has to be put right, numbered as in the text, in words that say what to do; then what is good to know. */
 export function Faults() {
@@ -29,35 +61,9 @@ export function Faults() {
         <>
           <h3>{words.faultsTitle}</h3>
           <ol class="faults">
-            {errors.map(({ message, hint, at, mend: better }, i) => {
-              return (
-                <li key={i}>
-                  <span class="pinno" aria-hidden="true">
-                    {i + 1}
-                  </span>
-                  <div>
-                    <p>{message}</p>
-                    {speaksOfText(hint) ? null : <p class="quiet">{hint}</p>}
-                    <div class="row">
-                      {better === null || at === null ? null : (
-                        <button
-                          type="button"
-                          class="act"
-                          onClick={() => mend(at.line, better.from, better.to)}
-                        >
-                          {words.mend}: {better.to}
-                        </button>
-                      )}
-                      {at === null ? null : (
-                        <button type="button" class="act" onClick={() => showLine(at.line)}>
-                          {words.showInText}
-                        </button>
-                      )}
-                    </div>
-                  </div>
-                </li>
-              );
-            })}
+            {errors.map((fault, i) => (
+              <FaultLine key={i} fault={fault} number={i + 1} />
+            ))}
           </ol>
         </>
       )}

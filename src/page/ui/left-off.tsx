@@ -19,11 +19,16 @@ function topOf(text: string): Picture | null {
   return top === undefined ? null : pictureOf(top);
 }
 
-/** Quilts of one's own, the newest first, each with its picture as soon as it is drawn. */
-export function LeftOff() {
+interface OwnQuilts {
+  kept: readonly Draft[];
+  tops: ReadonlyMap<string, Picture | null>;
+  setKept(kept: readonly Draft[]): void;
+}
+
+/** What this browser keeps, and each one's picture as soon as it is drawn. */
+function useOwnQuilts(): OwnQuilts {
   const [kept, setKept] = useState<readonly Draft[]>([]);
   const [tops, setTops] = useState<ReadonlyMap<string, Picture | null>>(new Map());
-  const [gone, setGone] = useState<Draft | null>(null);
   useEffect(() => {
     let over = false;
     const look = async () => {
@@ -43,64 +48,82 @@ export function LeftOff() {
       over = true;
     };
   }, []);
+  return { kept, tops, setKept };
+}
+
+/** States of a quilt that were kept before the last, to go back to. */
+function Older({ older }: Pick<Draft, "older">) {
+  if (older.length === 0) return null;
+  return (
+    <details class="notes">
+      <summary>{words.earlier(older.length)}</summary>
+      {older.map((one) => (
+        <button key={one.at} type="button" class="act" onClick={() => takeText(one.text, null, one.work)}>
+          {when(one.at)}
+        </button>
+      ))}
+    </details>
+  );
+}
+
+/** One quilt: its picture, which opens it, its earlier states, and taking it away. */
+function OwnQuilt({ draft, top, drop }: { draft: Draft; top: Picture | null; drop: () => void }) {
+  const { key, name, text, at, older, work } = draft;
+  const called = name || words.theQuilt;
+  return (
+    <li>
+      <button
+        type="button"
+        class="pick"
+        aria-label={`${called}, ${when(at)}`}
+        onClick={() => {
+          tookUp(draft);
+          takeText(text, key, work);
+        }}
+      >
+        <span class="againpic">
+          {top === null ? null : (
+            <QuiltPicture top={top} model={readModel(text)} prefix={`${key}-`} label="" tile={42} />
+          )}
+        </span>
+        <span class="pt">{called}</span>
+        <span class="ps">{when(at)}</span>
+      </button>
+      <Older older={older} />
+      <button
+        type="button"
+        class="act away"
+        aria-label={`${words.takeAway}: ${called}, ${when(at)}`}
+        onClick={drop}
+      >
+        {words.takeAway}
+      </button>
+    </li>
+  );
+}
+
+/** Quilts of one's own, the newest first; one taken away can be put back. */
+export function LeftOff() {
+  const { kept, tops, setKept } = useOwnQuilts();
+  const [gone, setGone] = useState<Draft | null>(null);
   if (kept.length === 0 && gone === null) return null;
+  const drop = (draft: Draft) => {
+    void takeAway(draft.key);
+    setKept(kept.filter((one) => one.key !== draft.key));
+    setGone(draft);
+  };
   return (
     <section class="again" aria-label={words.leftOff}>
       <h2>{words.leftOff}</h2>
       <ul>
-        {kept.map((draft) => {
-          const { key, name, text, at, older, work } = draft;
-          const top = tops.get(key) ?? null;
-          const called = name || words.theQuilt;
-          return (
-            <li key={key}>
-              <button
-                type="button"
-                class="pick"
-                aria-label={`${called}, ${when(at)}`}
-                onClick={() => {
-                  tookUp(draft);
-                  takeText(text, key, work);
-                }}
-              >
-                <span class="againpic">
-                  {top === null ? null : (
-                    <QuiltPicture top={top} model={readModel(text)} prefix={`${key}-`} label="" tile={42} />
-                  )}
-                </span>
-                <span class="pt">{called}</span>
-                <span class="ps">{when(at)}</span>
-              </button>
-              {older.length === 0 ? null : (
-                <details class="notes">
-                  <summary>{words.earlier(older.length)}</summary>
-                  {older.map((one) => (
-                    <button
-                      key={one.at}
-                      type="button"
-                      class="act"
-                      onClick={() => takeText(one.text, null, one.work)}
-                    >
-                      {when(one.at)}
-                    </button>
-                  ))}
-                </details>
-              )}
-              <button
-                type="button"
-                class="act away"
-                aria-label={`${words.takeAway}: ${called}, ${when(at)}`}
-                onClick={() => {
-                  void takeAway(key);
-                  setKept(kept.filter((one) => one.key !== key));
-                  setGone(draft);
-                }}
-              >
-                {words.takeAway}
-              </button>
-            </li>
-          );
-        })}
+        {kept.map((draft) => (
+          <OwnQuilt
+            key={draft.key}
+            draft={draft}
+            top={tops.get(draft.key) ?? null}
+            drop={() => drop(draft)}
+          />
+        ))}
       </ul>
       {gone === null ? null : (
         <p class="row" role="status">

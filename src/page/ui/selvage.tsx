@@ -1,10 +1,12 @@
 import { useRef } from "preact/hooks";
 import { setName } from "../../edits/fabric-edits.ts";
 import { download, nameOnDisk, saveFile } from "../files.ts";
+import { NO_PHOTOS } from "../photos.ts";
 import { UNIT } from "../planner/picture.ts";
 import { words } from "../words/index.ts";
 import { canRedo, canUndo, edit, redo, undo } from "./actions.ts";
 import { paintsOf, Textures } from "./draw/cloth.tsx";
+import { Field } from "./field.tsx";
 import { lookOnDisk, openFromDisk } from "./opening.ts";
 import * as state from "./state.ts";
 import { sizeSaid } from "./steps.tsx";
@@ -82,8 +84,7 @@ export async function save(asNew: boolean): Promise<void> {
     return;
   }
   state.fileName.value = saved.name;
-  state.said.value =
-    saved.where === "downloads" ? words.savedAmongDownloads(saved.name) : words.saved(saved.name);
+  saySaved(saved.where === "downloads" ? words.savedAmongDownloads(saved.name) : words.saved(saved.name));
 }
 
 /** Saves among the downloads, where no place on disk was given or none is to be had. */
@@ -91,7 +92,12 @@ export function saveAsDownload(): void {
   const name = state.fileName.value || fileNameOf(state.model.value.name);
   state.unsaved.value = false;
   state.fileName.value = download(new Blob([state.text.value], { type: "text/yaml" }), nameOnDisk(name));
-  state.said.value = words.savedAmongDownloads(state.fileName.value);
+  saySaved(words.savedAmongDownloads(state.fileName.value));
+}
+
+/** Where the file is, and what it leaves behind. */
+function saySaved(where: string): void {
+  state.said.value = state.photos.value === NO_PHOTOS ? where : `${where} ${words.photosNotInFile}`;
 }
 
 export const fileNameOf = (name: string): string =>
@@ -115,7 +121,7 @@ export function Selvage() {
   return (
     <header class="selvage">
       <div class="qname">
-        <input
+        <Field
           class="nameinput"
           aria-label={words.fabricName}
           value={name}

@@ -54,50 +54,64 @@ interface Packed {
   solver(): Promise<ArrayBuffer>;
 }
 
-function heard(answer: Answer): void {
-  if (answer.kind === "tried") {
-    state.suggestions.value = state.suggestions.value.map((one) =>
-      one.key === answer.key ? { ...one, amounts: answer.amounts, done: true } : one,
-    );
-    return;
-  }
+type AnswerOf<K extends Answer["kind"]> = Extract<Answer, { kind: K }>;
+
+/** What savings were found, and how far the trying is. */
+function heardOfSavings(answer: AnswerOf<"trying" | "saves" | "triedAll">): void {
   const savings = state.savings.value;
-  if (answer.kind === "trying" || answer.kind === "saves" || answer.kind === "triedAll") {
-    if (savings !== null && answer.id === savingsAsked())
-      state.savings.value =
-        answer.kind === "trying"
-          ? { ...savings, done: answer.done, of: answer.of }
-          : answer.kind === "saves"
-            ? { ...savings, found: [...savings.found, answer.saving] }
-            : { ...savings, finished: true };
-    return;
-  }
+  if (savings === null || answer.id !== savingsAsked()) return;
+  if (answer.kind === "trying") state.savings.value = { ...savings, done: answer.done, of: answer.of };
+  else if (answer.kind === "saves")
+    state.savings.value = { ...savings, found: [...savings.found, answer.saving] };
+  else state.savings.value = { ...savings, finished: true };
+}
+
+function heardOfChoosing(answer: AnswerOf<"choosing" | "chosen">): void {
   const choosing = state.choosing.value;
-  if (answer.kind === "choosing" || answer.kind === "chosen") {
-    if (choosing !== null && answer.id === choosingAsked())
-      state.choosing.value =
-        answer.kind === "chosen"
-          ? { ...choosing, chosen: answer.chosen }
-          : { ...choosing, done: answer.done, of: answer.of };
-    return;
+  if (choosing === null || answer.id !== choosingAsked()) return;
+  state.choosing.value =
+    answer.kind === "chosen"
+      ? { ...choosing, chosen: answer.chosen }
+      : { ...choosing, done: answer.done, of: answer.of };
+}
+
+/** What a worker has to say; answers to older questions are let go. */
+function heard(answer: Answer): void {
+  switch (answer.kind) {
+    case "tried":
+      state.suggestions.value = state.suggestions.value.map((one) =>
+        one.key === answer.key ? { ...one, amounts: answer.amounts, done: true } : one,
+      );
+      return;
+    case "trying":
+    case "saves":
+    case "triedAll":
+      heardOfSavings(answer);
+      return;
+    case "choosing":
+    case "chosen":
+      heardOfChoosing(answer);
+      return;
+    case "covered":
+      if (answer.id === coverAsked())
+        state.cover.value = { asked: true, covered: answer.covered, failed: answer.covered === null };
+      return;
+    case "kits":
+      if (answer.id === kitsAsked()) state.kits.value = { asked: true, made: answer.made };
+      return;
+    case "shown":
+      state.shown.value = answer.shown;
+      return;
+    case "mat":
+      if (isMat(answer.id)) laidMat(answer.mat);
+      return;
+    default:
+      heardOfPlan(answer);
   }
-  if (answer.kind === "covered") {
-    if (answer.id === coverAsked())
-      state.cover.value = { asked: true, covered: answer.covered, failed: answer.covered === null };
-    return;
-  }
-  if (answer.kind === "kits") {
-    if (answer.id === kitsAsked()) state.kits.value = { asked: true, made: answer.made };
-    return;
-  }
-  if (answer.kind === "shown") {
-    state.shown.value = answer.shown;
-    return;
-  }
-  if (answer.kind === "mat") {
-    if (isMat(answer.id)) laidMat(answer.mat);
-    return;
-  }
+}
+
+/** How far the plan of the text on the table is. */
+function heardOfPlan(answer: Answer): void {
   if (!("id" in answer) || !isCurrent(answer.id)) return;
   switch (answer.kind) {
     case "laid": {

@@ -10,6 +10,7 @@ import {
   typeset,
 } from "../../planning.ts";
 import { words, written } from "../words/index.ts";
+import { Field } from "./field.tsx";
 import * as state from "./state.ts";
 
 const inches = (): boolean => ["in", "yd"].includes(state.model.value.unit);
@@ -109,7 +110,7 @@ export function Stepper({
           value
         ) : (
           <>
-            <input
+            <Field
               class="nameinput size"
               aria-label={what}
               value={typed.now}

@@ -127,6 +127,57 @@ function bring(view: EditorView, text: string): void {
   });
 }
 
+/** The editor of the text, in its place on the page. */
+function editorIn(parent: HTMLElement): EditorView {
+  return new EditorView({
+    parent,
+    state: EditorState.create({
+      doc: state.text.peek(),
+      extensions: [
+        lineNumbers(),
+        lintGutter(),
+        yaml(),
+        syntaxHighlighting(defaultHighlightStyle),
+        autocompletion({ override: [complete], icons: false }),
+        hover,
+        lit,
+        keymap.of([
+          { key: "Mod-z", run: does(undo) },
+          { key: "Mod-y", run: does(redo) },
+          { key: "Shift-Mod-z", run: does(redo) },
+          { key: "Escape", run: (at) => does(() => at.contentDOM.blur())() },
+          ...defaultKeymap.filter(({ key }) => key !== indentWithTab.key),
+        ]),
+        EditorView.contentAttributes.of({ "aria-label": words.textTitle, tabindex: "0" }),
+        EditorView.updateListener.of((update) => {
+          if (update.docChanged && update.transactions.every((one) => one.annotation(fromPage) !== true))
+            typed(update.state.doc.toString());
+          // Where the cursor is put, that is taken in hand on the drawing.
+          else if (update.selectionSet && !update.docChanged && update.view.hasFocus) {
+            const place = placeFor(update.state.doc.toString(), update.state.selection.main.head);
+            if (place !== null) takePlace(place);
+          }
+        }),
+      ],
+    }),
+  });
+}
+
+/** What is in hand on the drawing, lit in the text and brought into sight while nobody types there. */
+function lightInHand(editor: EditorView): void {
+  const doc = editor.state.doc.toString();
+  const inHand = placeInHand();
+  const stretch = inHand === null || doc !== state.text.peek() ? null : stretchFor(doc, inHand);
+  editor.dispatch({
+    effects: [
+      lightUp.of(stretch),
+      ...(stretch === null || editor.hasFocus
+        ? []
+        : [EditorView.scrollIntoView(stretch.from, { y: "nearest", yMargin: 40 })]),
+    ],
+  });
+}
+
 /** The file itself, beside the drawing: whatever is typed is drawn, whatever is drawn is written. */
 export function TextPanel() {
   const place = useRef<HTMLDivElement>(null);
@@ -136,38 +187,7 @@ export function TextPanel() {
   const wanted = lineWanted.value;
   useEffect(() => {
     if (place.current === null) return;
-    const editor = new EditorView({
-      parent: place.current,
-      state: EditorState.create({
-        doc: state.text.value,
-        extensions: [
-          lineNumbers(),
-          lintGutter(),
-          yaml(),
-          syntaxHighlighting(defaultHighlightStyle),
-          autocompletion({ override: [complete], icons: false }),
-          hover,
-          lit,
-          keymap.of([
-            { key: "Mod-z", run: does(undo) },
-            { key: "Mod-y", run: does(redo) },
-            { key: "Shift-Mod-z", run: does(redo) },
-            { key: "Escape", run: (at) => does(() => at.contentDOM.blur())() },
-            ...defaultKeymap.filter(({ key }) => key !== indentWithTab.key),
-          ]),
-          EditorView.contentAttributes.of({ "aria-label": words.textTitle, tabindex: "0" }),
-          EditorView.updateListener.of((update) => {
-            if (update.docChanged && update.transactions.every((one) => one.annotation(fromPage) !== true))
-              typed(update.state.doc.toString());
-            // Where the cursor is put, that is taken in hand on the drawing.
-            else if (update.selectionSet && !update.docChanged && update.view.hasFocus) {
-              const place = placeFor(update.state.doc.toString(), update.state.selection.main.head);
-              if (place !== null) takePlace(place);
-            }
-          }),
-        ],
-      }),
-    });
+    const editor = editorIn(place.current);
     view.current = editor;
     return () => editor.destroy();
   }, []);
@@ -177,19 +197,7 @@ export function TextPanel() {
   }, [text]);
   const lightFor = JSON.stringify(placeInHand());
   useEffect(() => {
-    const editor = view.current;
-    if (editor === null) return;
-    const doc = editor.state.doc.toString();
-    const inHand = placeInHand();
-    const stretch = inHand === null || doc !== state.text.peek() ? null : stretchFor(doc, inHand);
-    editor.dispatch({
-      effects: [
-        lightUp.of(stretch),
-        ...(stretch === null || editor.hasFocus
-          ? []
-          : [EditorView.scrollIntoView(stretch.from, { y: "nearest", yMargin: 40 })]),
-      ],
-    });
+    if (view.current !== null) lightInHand(view.current);
   }, [text, lightFor]);
   useEffect(() => {
     const editor = view.current;
@@ -200,7 +208,7 @@ export function TextPanel() {
     if (editor === null || wanted === null || wanted.line > editor.state.doc.lines) return;
     const line = editor.state.doc.line(wanted.line);
     editor.dispatch({
-      selection: { anchor: line.from },
+      selection: { anchor: line.from + line.text.search(/\S|$/), head: line.to },
       effects: EditorView.scrollIntoView(line.from, { y: "center" }),
     });
     editor.focus();

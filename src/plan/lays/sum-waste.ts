@@ -1,17 +1,9 @@
 import type { CutPiece } from "../../cutlist/types.ts";
 import type { Ticks } from "../../length/types.ts";
 import type { Lay, Leftover, LeftoverCause, Part, WasteCause, WasteSummary } from "../types.ts";
+import { WASTE_CAUSES } from "../waste-causes.ts";
 import { everyPart, like } from "./parts.ts";
 import { restsOfSewing } from "./sewn-rests.ts";
-
-const CAUSES: readonly WasteCause[] = [
-  "shrinkage",
-  "selvage",
-  "straightening",
-  "trimming",
-  "strip-end",
-  "uncut-end",
-];
 
 /** What of the bolt never reaches the mat: its size as bought, and the washed size of its selvages. */
 export interface Bought {
@@ -35,7 +27,7 @@ export function sumWaste(
   list: readonly CutPiece[],
   bought: Bought | null,
 ): WasteSummary {
-  const areas = new Map<WasteCause, number>(CAUSES.map((cause) => [cause, 0]));
+  const areas = new Map<WasteCause, number>(WASTE_CAUSES.map((cause) => [cause, 0]));
   let pieces = 0;
   let total = 0;
   const ofBolts = bought?.lengths.values();
@@ -60,7 +52,11 @@ export function sumWaste(
     areas.set("selvage", (areas.get("selvage") ?? 0) + selvages);
     areas.set("shrinkage", (areas.get("shrinkage") ?? 0) + whole - selvages - lay.across * lay.along);
   }
-  return { bought: total, pieces, lines: CAUSES.map((cause) => ({ cause, area: areas.get(cause) ?? 0 })) };
+  return {
+    bought: total,
+    pieces,
+    lines: WASTE_CAUSES.map((cause) => ({ cause, area: areas.get(cause) ?? 0 })),
+  };
 }
 
 /** Twice the area within a piece's outline: a whole number of square ticks. */
@@ -84,7 +80,7 @@ export function markKept(part: Part, keepFrom: Ticks): Part {
 }
 
 /** In the order told where sizes are equal. */
-const TOLD: readonly LeftoverCause[] = [...CAUSES, "run-end", "panel-side", "set-end"];
+const TOLD: readonly LeftoverCause[] = [...WASTE_CAUSES, "run-end", "panel-side", "set-end"];
 
 /** Offcuts worth keeping, biggest first, equal ones of one lay counted together; what sewing leaves with them. */
 export function listLeftovers(

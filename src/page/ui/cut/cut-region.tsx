@@ -154,6 +154,15 @@ function InHand({ fabric }: { fabric: MatFabric }) {
       <p class="over">
         {words.stripOf(fabric.name, strip.number, of, cloth?.bolt === true ? "" : (cloth?.name ?? ""))}
       </p>
+      {/* Above what is told of the strip, which is longer for one than for another: a tick stays under the hand. */}
+      <div class="row tickrow">
+        <button type="button" class="label tickit" aria-pressed={cut} onClick={() => tick(fabric, strip)}>
+          <span class="box" aria-hidden="true">
+            {cut ? "✓" : ""}
+          </span>
+          {words.stripIsCut(strip.number)}
+        </button>
+      </div>
       <h2>{told?.title ?? strip.width}</h2>
       {told?.title.includes(tongue.choices.fullWidth) === true ? (
         <p class="quiet">{tongue.cutting.fullWidthMeaning}</p>
@@ -169,14 +178,6 @@ function InHand({ fabric }: { fabric: MatFabric }) {
           </li>
         ))}
       </ul>
-      <div class="row tickrow">
-        <button type="button" class="label tickit" aria-pressed={cut} onClick={() => tick(fabric, strip)}>
-          <span class="box" aria-hidden="true">
-            {cut ? "✓" : ""}
-          </span>
-          {words.stripIsCut(strip.number)}
-        </button>
-      </div>
       <div class="row">
         <Label onClick={() => saySpoiled(fabric, strip)}>{words.spoiled}</Label>
         <Label onClick={() => sayStop(fabric)}>{words.stopHere}</Label>

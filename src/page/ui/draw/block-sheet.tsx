@@ -14,6 +14,7 @@ import { patchesOf } from "../../../edits/unit-patches.ts";
 import { words } from "../../words/index.ts";
 import { edit } from "../actions.ts";
 import { Faults } from "../faults.tsx";
+import { Field } from "../field.tsx";
 import { Group } from "../group.tsx";
 import { Pile } from "../pile.tsx";
 import { QuiltPicture } from "../quilt-picture.tsx";
@@ -287,7 +288,7 @@ export function BlockSheet() {
     <div class="spread draw">
       <section class="leaf work1" aria-label={block.name}>
         <h2>
-          <input
+          <Field
             class="nameinput"
             aria-label={words.blockName}
             value={block.name}

@@ -92,6 +92,41 @@ function closeRing(area: Area): void {
   state.said.value = words.cornersDone(next.length);
 }
 
+/** Arrows go from point to point, space sets a corner, enter closes the patch and then the drawing, escape leaves it. */
+function cornerKey(block: BlockModel, area: Area, event: KeyboardEvent): void {
+  const { columns, rows } = points(area);
+  const { x, y } = at.value;
+  const step = { ArrowLeft: [-1, 0], ArrowRight: [1, 0], ArrowUp: [0, -1], ArrowDown: [0, 1] }[event.key];
+  if (step !== undefined)
+    at.value = {
+      x: Math.min(columns, Math.max(0, x + step[0]!)),
+      y: Math.min(rows, Math.max(0, y + step[1]!)),
+    };
+  else if (event.key === " ") tap(block, area, x, y);
+  else if (event.key === "Enter") {
+    if (ring.value.length > 2) closeRing(area);
+    else if (drawn.value.length > 0) finish(block, area);
+  } else if (event.key === "Escape") close();
+  else return;
+  event.preventDefault();
+}
+
+const scaledBy = (ring: Ring, scale: number) => ring.map(([x, y]) => [x * scale, y * scale] as const);
+
+/** The patch that is being drawn: its corners so far. */
+function OpenRing({ scale }: { scale: number }) {
+  if (ring.value.length === 0) return null;
+  const corners = scaledBy(ring.value, scale);
+  return (
+    <>
+      <polyline class="next" points={corners.map((point) => point.join(" ")).join(" ")} />
+      {corners.map(([x, y], i) => (
+        <circle key={i} class="cornerdot" cx={x} cy={y} r={i === 0 ? 8 : 5} />
+      ))}
+    </>
+  );
+}
+
 /** Squared paper on which patches are drawn by their corners; points can be tapped or reached with arrows. */
 export function Corners({ block, area }: { block: BlockModel; area: Area }) {
   const svg = useRef<SVGSVGElement>(null);
@@ -110,23 +145,6 @@ export function Corners({ block, area }: { block: BlockModel; area: Area }) {
       Math.min(rows, Math.max(0, Math.round(py))),
     );
   };
-  const key = (event: KeyboardEvent) => {
-    const { x, y } = at.value;
-    const step = { ArrowLeft: [-1, 0], ArrowRight: [1, 0], ArrowUp: [0, -1], ArrowDown: [0, 1] }[event.key];
-    if (step !== undefined)
-      at.value = {
-        x: Math.min(columns, Math.max(0, x + step[0]!)),
-        y: Math.min(rows, Math.max(0, y + step[1]!)),
-      };
-    else if (event.key === " ") tap(block, area, x, y);
-    else if (event.key === "Enter") {
-      if (ring.value.length > 2) closeRing(area);
-      else if (drawn.value.length > 0) finish(block, area);
-    } else if (event.key === "Escape") close();
-    else return;
-    event.preventDefault();
-  };
-  const scaled = (ring: Ring) => ring.map(([x, y]) => [x * scale, y * scale] as const);
   return (
     <>
       <svg
@@ -137,7 +155,7 @@ export function Corners({ block, area }: { block: BlockModel; area: Area }) {
         aria-label={words.drawCorners}
         tabIndex={0}
         onPointerUp={pointed}
-        onKeyDown={key}
+        onKeyDown={(event) => cornerKey(block, area, event)}
       >
         <rect class="sheet" x="0" y="0" width={w} height={h} />
         <path
@@ -148,19 +166,15 @@ export function Corners({ block, area }: { block: BlockModel; area: Area }) {
           }
         />
         {drawn.value.map(({ ring, fabric }, i) => (
-          <path key={i} class="seam" d={pathOf(scaled(ring))} fill={colourOf(fabric)} stroke-width="1.4" />
-        ))}
-        {ring.value.length === 0 ? null : (
-          <polyline
-            class="next"
-            points={scaled(ring.value)
-              .map((point) => point.join(" "))
-              .join(" ")}
+          <path
+            key={i}
+            class="seam"
+            d={pathOf(scaledBy(ring, scale))}
+            fill={colourOf(fabric)}
+            stroke-width="1.4"
           />
-        )}
-        {ring.value.map(([x, y], i) => (
-          <circle key={i} class="cornerdot" cx={x * scale} cy={y * scale} r={i === 0 ? 8 : 5} />
         ))}
+        <OpenRing scale={scale} />
         <circle class="heldline" cx={at.value.x * scale} cy={at.value.y * scale} r="11" />
       </svg>
       <div class="row">

@@ -162,7 +162,7 @@ export function Edges() {
         >
           {words.addBorder}
         </Label>
-        {setting.sashing === null ? (
+        {setting.sashing === null && setting.layout === "straight" ? (
           <Label
             onClick={() =>
               edit(
@@ -176,6 +176,7 @@ export function Edges() {
         ) : null}
       </div>
       <p class="hint">{words.hints.edges}</p>
+      {setting.layout === "straight" ? null : <p class="quiet">{words.noSashingOnPoint}</p>}
       <Sashing />
       <Finish />
     </>

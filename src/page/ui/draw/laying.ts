@@ -189,9 +189,13 @@ export function colour(
   if (fabric === undefined) return false;
   const alike = block.units.filter(({ cell }) => cell.code === unit.cell.code).length;
   const reach = state.reach.value;
+  const together = (patchesOf(unit, block, state.model.value) ?? []).filter(
+    (one) => one.part === part,
+  ).length;
+  const said = words.coloured(part, fabric.name, reach === "alike" ? alike : 1);
   return edit(
     (text) => colourPatch(text, block.key, { ...at, part }, fabric.name, reach),
-    words.coloured(part, fabric.name, reach === "alike" ? alike : 1),
+    reach === "patch" && together > 1 ? `${said} ${words.partsTogether(together)}` : said,
     goesOn,
   );
 }

@@ -242,7 +242,7 @@ export function PlacedHand() {
               class="act"
               onClick={() =>
                 edit(
-                  (text) => fillBlocks(text, block.key, rule),
+                  (text) => fillBlocks(text, block.key, rule, at),
                   `${words.fillWith(block.name)} ${words.puts[rule]}.`,
                 )
               }

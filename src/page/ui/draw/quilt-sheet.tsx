@@ -1,7 +1,8 @@
 import { useRef } from "preact/hooks";
-import { type Place, setLayout, swapPlaced } from "../../../edits/quilt-edits.ts";
+import { type Place, setLayout, setSashing, swapPlaced } from "../../../edits/quilt-edits.ts";
 import { ringsOf } from "../../../edits/ring-edits.ts";
 import { standOnEnd } from "../../../edits/row-edits.ts";
+import type { Layout } from "../../../spec/index.ts";
 import type { Picture } from "../../planner/picture.ts";
 import { UNIT } from "../../planner/picture.ts";
 import { words } from "../../words/index.ts";
@@ -264,6 +265,15 @@ function Size() {
   );
 }
 
+/** Blocks straight or on point. Sashing is not worked out on point: it goes, and that is said. */
+function layOut(layout: Layout, triangles: string): void {
+  const sashed = layout !== "straight" && state.model.value.setting.sashing !== null;
+  edit(
+    (text) => setLayout(sashed ? setSashing(text, null) : text, layout, triangles),
+    sashed ? `${words.layouts[layout]}. ${words.noSashingOnPoint}` : words.layouts[layout],
+  );
+}
+
 /** The whole quilt: blocks set, turned and swapped, its edges and its size. */
 export function QuiltSheet() {
   const { top, stale } = state.laid.value;
@@ -281,7 +291,7 @@ export function QuiltSheet() {
                 type="button"
                 class="pickword"
                 aria-pressed={model.setting.layout === layout}
-                onClick={() => edit((text) => setLayout(text, layout, first), words.layouts[layout])}
+                onClick={() => layOut(layout, first)}
               >
                 {words.layouts[layout]}
               </button>

@@ -17,7 +17,8 @@ import * as state from "../state.ts";
 const NO_ROLES = { roles: {} };
 export const clothOf = (word: string) => fabricFor(word, NO_ROLES, state.model.value);
 export const firstName = (): string => state.model.value.fabrics[state.firstFabric.value]?.name ?? "";
-const secondName = (): string => state.model.value.fabrics[state.secondFabric.value]?.name ?? firstName();
+export const secondName = (): string =>
+  state.model.value.fabrics[state.secondFabric.value]?.name ?? firstName();
 export const nameOf = (key: string): string => blockNamed(state.model.value, key)?.name ?? key;
 
 /** One edit that makes a block, which is then on the table to be drawn. */

@@ -7,7 +7,7 @@ import { edit } from "../actions.ts";
 import * as state from "../state.ts";
 import { lengthHeld, lengthSaid, lengthTyped, rulerMark, Stepper } from "../steps.tsx";
 import { Swatch } from "./cloth.tsx";
-import { Choices, clothOf, firstName, nameOf, piece } from "./ring-hand.tsx";
+import { Choices, clothOf, firstName, nameOf, piece, secondName } from "./ring-hand.tsx";
 
 /** The strips between blocks: their width, fabric or block, and what stands where they cross. */
 export function Sashing() {
@@ -19,6 +19,8 @@ export function Sashing() {
   const first = firstName();
   const step = 4 * rulerMark();
   const plain = sashing.block === "";
+  // In the fabric of the sashes they would not be seen.
+  const stone = first === sashing.fabric ? secondName() : first;
   const stones = sashing.cornerstones !== "" || sashing.stoneBlock !== "";
   const widen = (by: number) => {
     const next = Math.max(step, width + by * step);
@@ -74,8 +76,16 @@ export function Sashing() {
           {
             label: words.cornerstones,
             pressed: stones,
-            act: () => edit((text) => setCornerstones(text, stones ? null : first), words.cornerstones),
+            act: () => edit((text) => setCornerstones(text, stones ? null : stone), words.cornerstones),
           },
+          ...(sashing.cornerstones === "" || clothOf(sashing.cornerstones)?.name === first
+            ? []
+            : [
+                {
+                  label: words.stonesIn(first),
+                  act: () => edit((text) => setCornerstones(text, first), words.stonesIn(first)),
+                },
+              ]),
           ...(sashing.cornerstones === ""
             ? []
             : [{ label: words.pieceStones, act: () => piece(pieceSashStones, words.pieceStones) }]),

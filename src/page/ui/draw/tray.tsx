@@ -200,27 +200,65 @@ function InHand() {
   );
 }
 
-/** A table of specimens: a row a unit, a column a turn. Arrow keys move in it as in a table. */
-export function Tray() {
-  const move = (event: KeyboardEvent) => {
-    const step = { ArrowDown: 1, ArrowUp: -1 }[event.key];
-    if (step === undefined && event.key !== "ArrowLeft" && event.key !== "ArrowRight") return;
-    const at = UNITS.indexOf(state.unitInHand.value);
-    event.preventDefault();
-    if (step !== undefined) takeUnit(UNITS[(at + step + UNITS.length) % UNITS.length]!, 0);
-    else {
-      const turns = TURNS.get(state.unitInHand.value) ?? [0];
-      const now = turns.indexOf(state.turnInHand.value);
-      takeUnit(
-        state.unitInHand.value,
-        turns[(now + (event.key === "ArrowRight" ? 1 : -1) + turns.length) % turns.length]!,
-      );
-    }
-    const pressed =
-      step === undefined ? ".tray .turns [aria-pressed=true]" : ".tray .rest[aria-pressed=true]";
-    requestAnimationFrame(() => document.querySelector<HTMLElement>(pressed)?.focus());
-  };
+/** Arrow keys move in the table as in any: up and down to another unit, left and right to another turn. */
+function moveInTray(event: KeyboardEvent): void {
+  const step = { ArrowDown: 1, ArrowUp: -1 }[event.key];
+  if (step === undefined && event.key !== "ArrowLeft" && event.key !== "ArrowRight") return;
+  event.preventDefault();
   const kind = state.unitInHand.value;
+  if (step !== undefined)
+    takeUnit(UNITS[(UNITS.indexOf(kind) + step + UNITS.length) % UNITS.length] ?? kind, 0);
+  else {
+    const turns = TURNS.get(kind) ?? [0];
+    const next = turns.indexOf(state.turnInHand.value) + (event.key === "ArrowRight" ? 1 : -1);
+    takeUnit(kind, turns[(next + turns.length) % turns.length] ?? 0);
+  }
+  const pressed = step === undefined ? ".tray .turns [aria-pressed=true]" : ".tray .rest[aria-pressed=true]";
+  requestAnimationFrame(() => document.querySelector<HTMLElement>(pressed)?.focus());
+}
+
+/** A unit as a row: at rest, and in each of its turns that looks otherwise. */
+function UnitRow({ unit }: { unit: string }) {
+  const inHand = unit === state.unitInHand.value;
+  const held = inHand && state.tool.value === "lay";
+  const turns = TURNS.get(unit) ?? [0];
+  return (
+    <li class={held ? "unit held" : "unit"} data-unit={unit}>
+      <button
+        type="button"
+        class="rest"
+        aria-pressed={held}
+        tabIndex={inHand ? 0 : -1}
+        onClick={() => {
+          takeUnit(unit, 0);
+          paperIntoSight();
+        }}
+      >
+        <UnitPicture kind={unit} turn={0} />
+        <span>{words.unitNamed(unit)}</span>
+      </button>
+      {turns.length < 2 ? null : (
+        <span class="turns">
+          {turns.map((turn) => (
+            <button
+              key={turn}
+              type="button"
+              aria-label={words.unitTurned(unit, turn)}
+              aria-pressed={held && state.turnInHand.value === turn}
+              tabIndex={-1}
+              onClick={() => takeUnit(unit, turn)}
+            >
+              <UnitPicture kind={unit} turn={turn} />
+            </button>
+          ))}
+        </span>
+      )}
+    </li>
+  );
+}
+
+/** A table of specimens: a row a unit, a column a turn. */
+export function Tray() {
   return (
     <section class="leaf tray" aria-labelledby="units-title">
       <h3 id="units-title">{words.units}</h3>
@@ -228,44 +266,10 @@ export function Tray() {
       <Tools />
       <div class="specimens">
         <InHand />
-        <ul onKeyDown={move}>
-          {UNITS.map((unit) => {
-            const held = unit === kind && state.tool.value === "lay";
-            const turns = TURNS.get(unit) ?? [0];
-            return (
-              <li key={unit} class={held ? "unit held" : "unit"} data-unit={unit}>
-                <button
-                  type="button"
-                  class="rest"
-                  aria-pressed={held}
-                  tabIndex={unit === kind ? 0 : -1}
-                  onClick={() => {
-                    takeUnit(unit, 0);
-                    paperIntoSight();
-                  }}
-                >
-                  <UnitPicture kind={unit} turn={0} />
-                  <span>{words.unitNamed(unit)}</span>
-                </button>
-                {turns.length < 2 ? null : (
-                  <span class="turns">
-                    {turns.map((turn) => (
-                      <button
-                        key={turn}
-                        type="button"
-                        aria-label={words.unitTurned(unit, turn)}
-                        aria-pressed={held && state.turnInHand.value === turn}
-                        tabIndex={-1}
-                        onClick={() => takeUnit(unit, turn)}
-                      >
-                        <UnitPicture kind={unit} turn={turn} />
-                      </button>
-                    ))}
-                  </span>
-                )}
-              </li>
-            );
-          })}
+        <ul onKeyDown={moveInTray}>
+          {UNITS.map((unit) => (
+            <UnitRow key={unit} unit={unit} />
+          ))}
         </ul>
       </div>
     </section>

@@ -4,6 +4,7 @@ import { fieldNow, fieldsOf, setColumns, setUnitField, type UnitField } from "..
 import { outlinesOf } from "../../../edits/unit-patches.ts";
 import { words } from "../../words/index.ts";
 import { edit } from "../actions.ts";
+import { Field } from "../field.tsx";
 import * as state from "../state.ts";
 import { lengthSaid, Stepper } from "../steps.tsx";
 
@@ -46,7 +47,7 @@ export function UnitFields({ block }: { block: BlockModel }) {
         ) : (
           <label key={field}>
             <span>{words.unitFields[field]}</span>
-            <input
+            <Field
               value={fieldNow(cell.written, field)}
               placeholder={words.usual}
               onChange={({ currentTarget }) => set(field, currentTarget.value)}
@@ -65,7 +66,7 @@ export function ColumnFields({ block }: { block: BlockModel }) {
   const field = (which: "columns" | "lines", label: string, now: string, alike: string) => (
     <label key={which}>
       <span>{label}</span>
-      <input
+      <Field
         value={now}
         placeholder={now === "" ? alike : ""}
         onChange={({ currentTarget }) => {

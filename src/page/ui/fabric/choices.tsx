@@ -135,7 +135,7 @@ export function Choices() {
     chosen !== null && (chosen.what === "ways" ? chosen.units.length === 0 : chosen.turnings.length < 2);
   return (
     <>
-      <h3>{words.choicesTitle}</h3>
+      <h3 id="choices">{words.choicesTitle}</h3>
       <div class="row">
         <Label pressed={now?.what === "ways"} onClick={() => lookForWays("ways")}>
           {words.waysAsk}

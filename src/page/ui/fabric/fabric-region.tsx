@@ -8,6 +8,7 @@ import {
   setColour,
   setOwnCloth,
 } from "../../../edits/fabric-edits.ts";
+import type { FabricModel } from "../../../edits/model.ts";
 import {
   EIGHTH_INCH_RULER,
   fabricKey,
@@ -20,6 +21,7 @@ import { words, written } from "../../words/index.ts";
 import { edit } from "../actions.ts";
 import { Swatch } from "../draw/cloth.tsx";
 import { Faults } from "../faults.tsx";
+import { Field } from "../field.tsx";
 import { Folds, fabricNamed, Proof, StatesMean } from "../pile.tsx";
 import * as state from "../state.ts";
 import { Label } from "../steps.tsx";
@@ -42,6 +44,39 @@ function usesOf(amount: Amount): string {
   return [...new Set(all)].slice(0, 5).join(", ");
 }
 
+/** A fabric of the table: what to buy of it, whether less would do, and what changed. */
+function TableLine({ amount, failed }: { amount: Amount; failed: boolean }) {
+  const change = changeOf(amount);
+  const open = state.opened.value === amount.fabric;
+  return (
+    <tr class={open ? "open" : ""}>
+      <th scope="row">
+        <div>
+          <Folds amount={amount} wide={120} high={11} />
+          <span>
+            <button
+              type="button"
+              class="act"
+              aria-pressed={open}
+              onClick={() => (state.opened.value = open ? null : amount.fabric)}
+            >
+              {amount.fabric}
+            </button>
+            <span class="quiet uses">{usesOf(amount)}</span>
+          </span>
+        </div>
+      </th>
+      <td class="amount">{failed ? "–" : amountText(amount)}</td>
+      <td>
+        <Proof of={stateOf(amount)} />
+      </td>
+      <td>{change === null ? null : <span class="change">{change.text}</span>}</td>
+      <td>{amount.price}</td>
+      <td>{amount.uncut === 0 ? "" : short(amount.uncut)}</td>
+    </tr>
+  );
+}
+
 function Table() {
   const all = state.amounts.value?.fabrics ?? [];
   const failed = state.progress.value === "failed";
@@ -58,37 +93,9 @@ function Table() {
         </tr>
       </thead>
       <tbody>
-        {all.map((amount) => {
-          const change = changeOf(amount);
-          const open = state.opened.value === amount.fabric;
-          return (
-            <tr key={amount.fabric} class={open ? "open" : ""}>
-              <th scope="row">
-                <div>
-                  <Folds amount={amount} wide={120} high={11} />
-                  <span>
-                    <button
-                      type="button"
-                      class="act"
-                      aria-pressed={open}
-                      onClick={() => (state.opened.value = open ? null : amount.fabric)}
-                    >
-                      {amount.fabric}
-                    </button>
-                    <span class="quiet uses">{usesOf(amount)}</span>
-                  </span>
-                </div>
-              </th>
-              <td class="amount">{failed ? "–" : amountText(amount)}</td>
-              <td>
-                <Proof of={stateOf(amount)} />
-              </td>
-              <td>{change === null ? null : <span class="change">{change.text}</span>}</td>
-              <td>{amount.price}</td>
-              <td>{amount.uncut === 0 ? "" : short(amount.uncut)}</td>
-            </tr>
-          );
-        })}
+        {all.map((amount) => (
+          <TableLine key={amount.fabric} amount={amount} failed={failed} />
+        ))}
       </tbody>
       <tfoot>
         <tr>
@@ -126,66 +133,78 @@ function Why({ amount }: { amount: Amount }) {
   );
 }
 
+/** Another name for a fabric; false where it cannot have it, which is said. */
+function rename(fabric: FabricModel, wish: string): boolean {
+  const taken = state.model.value.fabrics.some(
+    (one) => one.index !== fabric.index && fabricKey(one.name) === fabricKey(wish),
+  );
+  if (wish === "" || taken) {
+    state.said.value = wish === "" ? words.nameWanted : words.nameTaken(wish);
+    return false;
+  }
+  const photo = photoOf(fabric);
+  if (photo !== null) renamePictured(fabric, photo, wish);
+  if (photo !== null || edit((text) => renameFabric(text, fabric.index, wish), wish))
+    state.opened.value = wish;
+  return true;
+}
+
+/** What can be told of a fabric in a word: its name, a width of its own, its colour. */
+function ClothFields({ fabric }: { fabric: FabricModel }) {
+  const { name } = fabric;
+  return (
+    <div class="row fields">
+      <label>
+        <span>{words.fabricName}</span>
+        <Field
+          value={name}
+          onChange={({ currentTarget }) => {
+            if (!rename(fabric, currentTarget.value.trim())) currentTarget.value = name;
+          }}
+        />
+      </label>
+      <label>
+        <span>{words.ownWidth}</span>
+        <Field
+          value={fabric.width}
+          placeholder={String(state.model.value.cloth.width ?? "43 in")}
+          onChange={({ currentTarget }) =>
+            typedInto(
+              currentTarget,
+              fabric.width,
+              (text, wish) => setOwnCloth(text, fabric.index, "width", wish),
+              words.wide,
+              words.wrongCloth.width,
+            )
+          }
+        />
+      </label>
+      <label>
+        <span>{words.colour}</span>
+        <input
+          type="color"
+          value={fabric.colour}
+          onChange={({ currentTarget }) =>
+            edit((text) => setColour(text, fabric.index, currentTarget.value), `${name}: ${words.colour}`)
+          }
+        />
+      </label>
+    </div>
+  );
+}
+
 function ClothLeaf({ name }: { name: string }) {
   const fabric = fabricNamed(name);
   const amount = state.amounts.value?.fabrics.find((one) => one.fabric === name);
   if (fabric === null) return null;
   const used = fabricIsUsed(state.text.value, fabric.index);
-  const photo = photoOf(fabric);
   return (
     <section class="leaf clothleaf" aria-label={name}>
       <h2>
         <Swatch fabric={fabric} size={40} /> {name}
       </h2>
       {amount === undefined ? null : <Why amount={amount} />}
-      <div class="row fields">
-        <label>
-          <span>{words.fabricName}</span>
-          <input
-            value={name}
-            onChange={({ currentTarget }) => {
-              const wish = currentTarget.value.trim();
-              const taken = state.model.value.fabrics.some(
-                (one) => one.index !== fabric.index && fabricKey(one.name) === fabricKey(wish),
-              );
-              if (wish === "" || taken) {
-                currentTarget.value = name;
-                state.said.value = wish === "" ? words.nameWanted : words.nameTaken(wish);
-              } else if (photo !== null) {
-                renamePictured(fabric, photo, wish);
-                state.opened.value = wish;
-              } else if (edit((text) => renameFabric(text, fabric.index, wish), wish))
-                state.opened.value = wish;
-            }}
-          />
-        </label>
-        <label>
-          <span>{words.ownWidth}</span>
-          <input
-            value={fabric.width}
-            placeholder={String(state.model.value.cloth.width ?? "43 in")}
-            onChange={({ currentTarget }) =>
-              typedInto(
-                currentTarget,
-                fabric.width,
-                (text, wish) => setOwnCloth(text, fabric.index, "width", wish),
-                words.wide,
-                words.wrongCloth.width,
-              )
-            }
-          />
-        </label>
-        <label>
-          <span>{words.colour}</span>
-          <input
-            type="color"
-            value={fabric.colour}
-            onChange={({ currentTarget }) =>
-              edit((text) => setColour(text, fabric.index, currentTarget.value), `${name}: ${words.colour}`)
-            }
-          />
-        </label>
-      </div>
+      <ClothFields fabric={fabric} />
       <PrintLeaf fabric={fabric} />
       {used || state.model.value.fabrics.length < 2 ? null : (
         <Label
@@ -208,7 +227,7 @@ function Shop() {
   const field = (what: "width" | "sold" | "price", label: string, usual: string) => (
     <label key={what}>
       <span>{label}</span>
-      <input
+      <Field
         value={String(cloth[what] ?? "")}
         placeholder={usual}
         onChange={({ currentTarget }) =>

@@ -8,6 +8,7 @@ import { words } from "../../words/index.ts";
 import { edit } from "../actions.ts";
 import { axisOf, kindOf, printText, upOf } from "../draw/print-words.ts";
 import { pointIn } from "../draw/quilt-handles.tsx";
+import { Field } from "../field.tsx";
 import { Group } from "../group.tsx";
 import { saidOnPaper } from "../said-here.tsx";
 import * as state from "../state.ts";
@@ -24,13 +25,32 @@ function boxed(fabric: FabricModel, photo: Photo, box: Box): void {
   changePhoto(fabric, next, words.cloth.boxSaid(boxSize(next)));
 }
 
-/** The picture with its box and its arrow: drag over what repeats, or tap two corners, or use the arrow keys. */
-function Picture({ fabric, photo }: { fabric: FabricModel; photo: Photo }) {
+/** Arrow keys move the box, and make it larger and smaller with shift. */
+function boxByKey(fabric: FabricModel, photo: Photo, event: KeyboardEvent): void {
+  const by = {
+    ArrowLeft: [-STEP, 0],
+    ArrowRight: [STEP, 0],
+    ArrowUp: [0, -STEP],
+    ArrowDown: [0, STEP],
+  }[event.key];
+  if (by === undefined || event.ctrlKey || event.altKey || event.metaKey) return;
+  event.preventDefault();
+  event.stopPropagation();
+  const [dx = 0, dy = 0] = by;
+  const { x, y, wide, high } = photo.box;
+  const hold = (value: number, most: number): number => Math.min(most, Math.max(0, value));
+  const next = event.shiftKey
+    ? boxOf(x, y, x + Math.max(LEAST_BOX, wide + dx), y + Math.max(LEAST_BOX, high + dy))
+    : { wide, high, x: hold(x + dx, 1 - wide), y: hold(y + dy, 1 - high) };
+  boxed(fabric, photo, next);
+}
+
+/** What a pointer does on the picture: it drags over what repeats, or taps two corners of it. */
+function useBoxHand(fabric: FabricModel, photo: Photo) {
   const svg = useRef<SVGSVGElement>(null);
   const from = useRef<{ x: number; y: number; drag: boolean } | null>(null);
   const [drawn, setDrawn] = useState<Box | null>(null);
   const { across: w, down: h } = shownBy(photo);
-  const box = drawn ?? photo.box;
   const at = (event: PointerEvent): { x: number; y: number } => {
     const { x, y } = pointIn(svg.current, event);
     return { x: x / w, y: y / h };
@@ -60,24 +80,14 @@ function Picture({ fabric, photo }: { fabric: FabricModel; photo: Photo }) {
     from.current = null;
     if (far) boxed(fabric, photo, boxOf(start.x, start.y, now.x, now.y));
   };
-  const key = (event: KeyboardEvent) => {
-    const by = {
-      ArrowLeft: [-STEP, 0],
-      ArrowRight: [STEP, 0],
-      ArrowUp: [0, -STEP],
-      ArrowDown: [0, STEP],
-    }[event.key];
-    if (by === undefined || event.ctrlKey || event.altKey || event.metaKey) return;
-    event.preventDefault();
-    event.stopPropagation();
-    const [dx = 0, dy = 0] = by;
-    const { x, y, wide, high } = photo.box;
-    const hold = (value: number, most: number): number => Math.min(most, Math.max(0, value));
-    const next = event.shiftKey
-      ? boxOf(x, y, x + Math.max(LEAST_BOX, wide + dx), y + Math.max(LEAST_BOX, high + dy))
-      : { wide, high, x: hold(x + dx, 1 - wide), y: hold(y + dy, 1 - high) };
-    boxed(fabric, photo, next);
-  };
+  return { svg, drawn, down, moved, up, key: (event: KeyboardEvent) => boxByKey(fabric, photo, event) };
+}
+
+/** The picture with its box and its arrow: drag over what repeats, or tap two corners, or use the arrow keys. */
+function Picture({ fabric, photo }: { fabric: FabricModel; photo: Photo }) {
+  const { svg, drawn, down, moved, up, key } = useBoxHand(fabric, photo);
+  const { across: w, down: h } = shownBy(photo);
+  const box = drawn ?? photo.box;
   const [x, y, wide, high] = [box.x * w, box.y * h, box.wide * w, box.high * h];
   const line = Math.max(w, h) / 180;
   const long = Math.min(wide, high) * 0.55;
@@ -119,7 +129,7 @@ function Repeat({ fabric, photo }: { fabric: FabricModel; photo: Photo | null })
     <div class="row fields">
       <label>
         <span>{words.cloth.repeatField}</span>
-        <input
+        <Field
           value={held}
           placeholder={words.cloth.repeatExample}
           onChange={({ currentTarget }) =>
@@ -183,7 +193,7 @@ function Seen({ fabric, photo }: { fabric: FabricModel; photo: Photo }) {
       <div class="row fields">
         <label>
           <span>{words.cloth.photoWidth}</span>
-          <input
+          <Field
             value={lengthSaid(across)}
             onChange={({ currentTarget }) => {
               const typed = lengthTyped(currentTarget.value.trim());
@@ -231,14 +241,9 @@ function Seen({ fabric, photo }: { fabric: FabricModel; photo: Photo }) {
   );
 }
 
-/** Which way the print reads, along which way of the fabric, how often it comes again, and a photo to say all that on. */
-export function PrintLeaf({ fabric }: { fabric: FabricModel }) {
-  const photo = photoOf(fabric);
+/** Whether a print has a way up, and along which way of the fabric it reads. */
+function Reading({ fabric }: { fabric: FabricModel }) {
   const [kind, axis] = [kindOf(fabric.print), axisOf(fabric.print)];
-  const choose = async () => {
-    const file = await choosePicture();
-    if (file !== null) await takePhoto(fabric, file);
-  };
   return (
     <>
       <Group name="row choice" label={words.print}>
@@ -279,6 +284,20 @@ export function PrintLeaf({ fabric }: { fabric: FabricModel }) {
           ))}
         </Group>
       )}
+    </>
+  );
+}
+
+/** Which way the print reads, along which way of the fabric, how often it comes again, and a photo to say all that on. */
+export function PrintLeaf({ fabric }: { fabric: FabricModel }) {
+  const photo = photoOf(fabric);
+  const choose = async () => {
+    const file = await choosePicture();
+    if (file !== null) await takePhoto(fabric, file);
+  };
+  return (
+    <>
+      <Reading fabric={fabric} />
       {photo === null ? <Repeat fabric={fabric} photo={null} /> : null}
       <h3>{words.cloth.photo}</h3>
       {photo === null ? null : (

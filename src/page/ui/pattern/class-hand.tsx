@@ -2,6 +2,7 @@ import { classOfText, type KitWish, removeKits, setKits, setSwap } from "../../.
 import { readSizes, readSpecFile } from "../../../planning.ts";
 import { words } from "../../words/index.ts";
 import { edit, planKits } from "../actions.ts";
+import { Field } from "../field.tsx";
 import * as state from "../state.ts";
 import { countTyped, Label, Stepper } from "../steps.tsx";
 
@@ -19,7 +20,7 @@ function Size({ kit, take }: { kit: KitWish; take(next: KitWish): void }) {
   return (
     <label>
       <span>{words.kits.size}</span>
-      <input
+      <Field
         value={kit.size}
         placeholder={words.kits.asDrawn}
         size={9}

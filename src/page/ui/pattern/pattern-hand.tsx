@@ -9,20 +9,29 @@ import {
 import { PATTERN_PARTS, type PatternPart } from "../../../planning.ts";
 import { words } from "../../words/index.ts";
 import { edit } from "../actions.ts";
+import { Field, FieldOfLines } from "../field.tsx";
 import * as state from "../state.ts";
 import { typedInto } from "../typed-into.ts";
 
 const nameOf = (part: PatternPart): string => words.pattern.partNames[part] ?? part;
 
-/** The parts of the pattern: those chosen in their order, then those left out. */
+/** All parts in the order they stand in: one left out keeps the place it would have. */
+function inPlace(parts: readonly PatternPart[]): PatternPart[] {
+  const all = [...parts];
+  for (const [i, part] of PATTERN_PARTS.entries())
+    if (!all.includes(part)) all.splice(i === 0 ? 0 : all.indexOf(PATTERN_PARTS[i - 1]!) + 1, 0, part);
+  return all;
+}
+
+/** The parts of the pattern; none moves when it is chosen or left out. */
 function Parts() {
   const { parts } = patternOfText(state.text.value);
-  const out = PATTERN_PARTS.filter((part) => !parts.includes(part));
+  const all = inPlace(parts);
   const take = (next: readonly PatternPart[], say: string) =>
     edit((text) => setPatternParts(text, next), say);
   return (
     <ul class="parts">
-      {[...parts, ...out].map((part) => {
+      {all.map((part) => {
         const within = parts.includes(part);
         const at = parts.indexOf(part);
         return (
@@ -38,7 +47,11 @@ function Parts() {
                     parts.filter((one) => one !== part),
                     words.pattern.partOut(nameOf(part)),
                   );
-                else take(asUsual([...parts, part]), words.pattern.partIn(nameOf(part)));
+                else
+                  take(
+                    all.filter((one) => one === part || parts.includes(one)),
+                    words.pattern.partIn(nameOf(part)),
+                  );
               }}
             >
               <span class="box" aria-hidden="true">
@@ -65,13 +78,6 @@ function Parts() {
       })}
     </ul>
   );
-}
-
-/** A part taken in again stands where it usually does, where the others stand as usual too. */
-function asUsual(parts: readonly PatternPart[]): PatternPart[] {
-  const usual = PATTERN_PARTS.filter((part) => parts.includes(part));
-  const others = parts.slice(0, -1);
-  return usual.filter((part) => others.includes(part)).join() === others.join() ? usual : [...parts];
 }
 
 /** The author's own words at one place of the pattern, as they are typed. */
@@ -108,7 +114,7 @@ function OwnWords() {
           ))}
         </select>
       </div>
-      <textarea
+      <FieldOfLines
         key={`${where} ${part}`}
         aria-label={words.pattern.ownWordsAt(words.pattern[where], nameOf(part))}
         rows={5}
@@ -143,7 +149,7 @@ export function PatternHand() {
           {(Object.keys(words.pattern.lines) as PatternLine[]).map((line) => (
             <label key={line}>
               <span>{words.pattern.lines[line]}</span>
-              <input
+              <Field
                 value={pattern.line(line)}
                 placeholder={words.pattern.lineExamples[line]}
                 onChange={({ currentTarget }) =>

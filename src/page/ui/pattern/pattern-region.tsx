@@ -1,4 +1,5 @@
 import { strToU8, zipSync } from "fflate";
+import type { RefObject } from "preact";
 import { useEffect, useRef, useState } from "preact/hooks";
 import { fabricKey, WORK_NAME } from "../../../planning.ts";
 import { addressOf } from "../../address.ts";
@@ -101,6 +102,105 @@ function saveWord(paper: string): string {
   return paper === "pattern.html" ? words.pattern.savePattern : words.kits.save(paperNamed(paper));
 }
 
+type Files = Readonly<Record<string, string>>;
+
+/** Everything there is of the quilt in one packed file: its own text, papers, class and work. */
+function zipAll(base: string, files: Files): void {
+  const work = state.work.value;
+  const ofClass = Object.entries(state.kits.value.made?.files ?? {});
+  const all = {
+    [`${base}.yaml`]: state.text.value,
+    ...files,
+    ...Object.fromEntries(ofClass.map(([name, text]) => [`class/${name}`, text])),
+    ...(work === "" ? {} : { [WORK_NAME]: work }),
+  };
+  const packed = zipSync(
+    Object.fromEntries(Object.entries(all).map(([name, text]) => [name, strToU8(text)])),
+  );
+  void saveOther(new Blob([packed as Uint8Array<ArrayBuffer>], { type: "application/zip" }), `${base}.zip`);
+}
+
+/** Printing, and what is handed on: the paper looked at, this page with the quilt, everything. */
+function HandOn({ see, html, files, print }: { see: string; html: string; files: Files; print(): void }) {
+  const base = fileNameOf(state.model.value.name).replace(/\.yaml$/, "");
+  const own = !state.forClass.value;
+  return (
+    <>
+      <div class="row">
+        <Label strong onClick={print}>
+          {words.print2}
+        </Label>
+        {own ? <Label onClick={() => void saveForClass(base)}>{words.oneForClass}</Label> : null}
+        <Label onClick={() => zipAll(base, files)}>{words.saveZip}</Label>
+      </div>
+      <div class="row">
+        <Label
+          onClick={() =>
+            void saveOther(asHtml(html), see === "book.html" ? `${base}.html` : `${base}-${see}`)
+          }
+        >
+          {saveWord(see)}
+        </Label>
+        {own ? (
+          <>
+            <Label onClick={() => void saveCopy(base)}>{words.pageCopy}</Label>
+            <Label onClick={() => void putInAddress()}>{words.inAddress}</Label>
+          </>
+        ) : null}
+      </div>
+    </>
+  );
+}
+
+/** Which of the papers is looked at. */
+function PaperToSee({ looks, see, take }: { looks: Files; see: string; take(paper: string): void }) {
+  if (Object.keys(looks).length < 2) return null;
+  return (
+    <Group name="choice" label={words.pattern.handOut}>
+      {PAPERS.concat(Object.keys(classPapers()))
+        .filter((one) => looks[one] !== undefined)
+        .map((one) => (
+          <button
+            key={one}
+            type="button"
+            class="pickword"
+            aria-pressed={see === one}
+            onClick={() => take(one)}
+          >
+            {paperNamed(one)}
+          </button>
+        ))}
+    </Group>
+  );
+}
+
+type Sheet = "a4" | "letter";
+
+/** The sheet it is printed on. */
+function SheetChoice({ now, take }: { now: Sheet; take(sheet: Sheet): void }) {
+  return (
+    <div class="choice" role="group" aria-label={words.paperLabel}>
+      {(["a4", "letter"] as const).map((one) => (
+        <button key={one} type="button" class="pickword" aria-pressed={now === one} onClick={() => take(one)}>
+          {words.papers[one]}
+        </button>
+      ))}
+    </div>
+  );
+}
+
+/** How wide the place of the pages is, as the window is drawn larger and smaller. */
+function useRoom(frame: RefObject<HTMLIFrameElement | null>, there: boolean): number {
+  const [room, setRoom] = useState(() => window.innerWidth - 90);
+  useEffect(() => {
+    const measure = () => setRoom(frame.current?.clientWidth ?? window.innerWidth - 90);
+    measure();
+    window.addEventListener("resize", measure);
+    return () => window.removeEventListener("resize", measure);
+  }, [there]);
+  return room;
+}
+
 /** The book of the quilt as it prints, and what is handed on of it. */
 export function PatternRegion() {
   const fresh = useShown("book");
@@ -110,37 +210,14 @@ export function PatternRegion() {
   const shown = last.current;
   const [wish, setSee] = useState("pattern.html");
   const tiles = useTiles();
+  const frame = useRef<HTMLIFrameElement>(null);
+  const [sheet, setSheet] = useState<Sheet>(["in", "yd"].includes(state.model.value.unit) ? "letter" : "a4");
+  const room = useRoom(frame, shown !== null);
   const looks = { ...shown?.looks, ...classPapers() };
   const see = looks[wish] === undefined ? "book.html" : wish;
   const drawn = looks[see] ?? "";
   const html = tiles === "" ? drawn : withTiles(drawn, tiles);
-  const hasPattern = shown?.files["pattern.html"] !== undefined;
-  const frame = useRef<HTMLIFrameElement>(null);
-  const [paper, setPaper] = useState<"a4" | "letter">(
-    ["in", "yd"].includes(state.model.value.unit) ? "letter" : "a4",
-  );
-  const [room, setRoom] = useState(() => window.innerWidth - 90);
-  useEffect(() => {
-    const measure = () => setRoom(frame.current?.clientWidth ?? window.innerWidth - 90);
-    measure();
-    window.addEventListener("resize", measure);
-    return () => window.removeEventListener("resize", measure);
-  }, [shown === null]);
-  const base = fileNameOf(state.model.value.name).replace(/\.yaml$/, "");
-  const zip = (files: Readonly<Record<string, string>>) => {
-    const work = state.work.value;
-    const ofClass = Object.entries(state.kits.value.made?.files ?? {});
-    const all = {
-      [`${base}.yaml`]: state.text.value,
-      ...files,
-      ...Object.fromEntries(ofClass.map(([name, text]) => [`class/${name}`, text])),
-      ...(work === "" ? {} : { [WORK_NAME]: work }),
-    };
-    const packed = zipSync(
-      Object.fromEntries(Object.entries(all).map(([name, text]) => [name, strToU8(text)])),
-    );
-    void saveOther(new Blob([packed as Uint8Array<ArrayBuffer>], { type: "application/zip" }), `${base}.zip`);
-  };
+  const own = !state.forClass.value;
   return (
     <div class="spread book">
       <section class="leaf" aria-label={words.patternTitle}>
@@ -149,69 +226,23 @@ export function PatternRegion() {
           <Waiting />
         ) : (
           <>
-            <div class="row">
-              <Label strong onClick={() => frame.current?.contentWindow?.print()}>
-                {words.print2}
-              </Label>
-              {state.forClass.value ? null : (
-                <Label onClick={() => void saveForClass(base)}>{words.oneForClass}</Label>
-              )}
-              <Label onClick={() => zip(shown.files)}>{words.saveZip}</Label>
-            </div>
-            <div class="row">
-              <Label
-                onClick={() =>
-                  void saveOther(asHtml(html), see === "book.html" ? `${base}.html` : `${base}-${see}`)
-                }
-              >
-                {saveWord(see)}
-              </Label>
-              {state.forClass.value ? null : (
-                <>
-                  <Label onClick={() => void saveCopy(base)}>{words.pageCopy}</Label>
-                  <Label onClick={() => void putInAddress()}>{words.inAddress}</Label>
-                </>
-              )}
-            </div>
+            <HandOn
+              see={see}
+              html={html}
+              files={shown.files}
+              print={() => frame.current?.contentWindow?.print()}
+            />
             <p class="said">{state.said.value}</p>
             {shown.problem === "" ? null : <p class="alarm">{words.pattern.wrongSizes(shown.problem)}</p>}
-            {hasPattern && !state.forClass.value ? <ClassHand /> : null}
-            {Object.keys(looks).length > 1 ? (
-              <Group name="choice" label={words.pattern.handOut}>
-                {PAPERS.concat(Object.keys(classPapers()))
-                  .filter((one) => looks[one] !== undefined)
-                  .map((one) => (
-                    <button
-                      key={one}
-                      type="button"
-                      class="pickword"
-                      aria-pressed={see === one}
-                      onClick={() => setSee(one)}
-                    >
-                      {paperNamed(one)}
-                    </button>
-                  ))}
-              </Group>
-            ) : null}
-            {see === "pattern.html" && !state.forClass.value ? <PatternHand /> : null}
-            <div class="choice" role="group" aria-label={words.paperLabel}>
-              {(["a4", "letter"] as const).map((one) => (
-                <button
-                  key={one}
-                  type="button"
-                  class="pickword"
-                  aria-pressed={paper === one}
-                  onClick={() => setPaper(one)}
-                >
-                  {words.papers[one]}
-                </button>
-              ))}
-            </div>
+            {own && shown.files["pattern.html"] !== undefined ? <ClassHand /> : null}
+            <PaperToSee looks={looks} see={see} take={setSee} />
+            {own && see === "pattern.html" ? <PatternHand /> : null}
+            <SheetChoice now={sheet} take={setSheet} />
             <iframe
               ref={frame}
-              class={`bookframe ${paper}`}
+              class={`bookframe ${sheet}`}
               title={see === "book.html" ? words.bookTitle : paperNamed(see)}
-              srcdoc={onPaper(withoutScripts(html), paper, room)}
+              srcdoc={onPaper(withoutScripts(html), sheet, room)}
             />
           </>
         )}

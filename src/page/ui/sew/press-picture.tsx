@@ -18,10 +18,16 @@ function Arrow({ seam, size }: { seam: SewnSeam; size: number }) {
   );
 }
 
-/** What is pressed in one go, on pale fabric: a seam tapped tells what lies under it. */
-export function Pressing({ picture }: { picture: PressPicture }) {
-  const [held, setHeld] = useState(0);
-  useEffect(() => setHeld(0), [picture.name]);
+/** The seams over pale fabric, each with its arrow; the one in hand is drawn stronger. */
+function PressDrawing({
+  picture,
+  now,
+  hold,
+}: {
+  picture: PressPicture;
+  now: SewnSeam | undefined;
+  hold(seam: number): void;
+}) {
   const fabrics = sewingShown.value?.fabrics ?? [];
   const { x, y, across, down, seams } = picture;
   const line = Math.max(across, down) / 260;
@@ -29,6 +35,42 @@ export function Pressing({ picture }: { picture: PressPicture }) {
     ...seams.map((seam) => Math.max(Math.abs(seam.x2 - seam.x1), Math.abs(seam.y2 - seam.y1))),
   );
   const size = Math.min(Math.max(across, down) / 14, shortest / 2.2);
+  return (
+    <svg
+      class="pic"
+      viewBox={`${x - line * 3} ${y - line * 3} ${across + line * 6} ${down + line * 6}`}
+      role="img"
+      aria-label={words.pressName(picture.name, picture.count)}
+    >
+      <rect class="ground" x={x} y={y} width={across} height={down} />
+      {picture.groups.map(({ fabric, d }) => (
+        <path
+          key={fabric}
+          class="pale"
+          d={d}
+          fill={photoNamed(fabric) ?? fabrics.find(({ name }) => name === fabric)?.colour ?? "#fff"}
+          stroke-width={line / 2}
+        />
+      ))}
+      {seams.map((seam, i) => {
+        const ends = { x1: seam.x1, y1: seam.y1, x2: seam.x2, y2: seam.y2 };
+        return (
+          <g key={i} class={seam === now ? "pseam held" : "pseam"} onClick={() => hold(i)}>
+            <line class="hit" {...ends} stroke-width={line * 14} />
+            <line class="sewn" {...ends} stroke-width={seam === now ? line * 3 : line * 1.4} />
+            <Arrow seam={seam} size={size} />
+          </g>
+        );
+      })}
+    </svg>
+  );
+}
+
+/** What is pressed in one go, on pale fabric: a seam tapped tells what lies under it. */
+export function Pressing({ picture }: { picture: PressPicture }) {
+  const [held, setHeld] = useState(0);
+  useEffect(() => setHeld(0), [picture.name]);
+  const { seams } = picture;
   const now = seams[Math.min(held, seams.length - 1)];
   const move = (event: KeyboardEvent) => {
     const by = { ArrowRight: 1, ArrowDown: 1, ArrowLeft: -1, ArrowUp: -1 }[event.key];
@@ -39,33 +81,7 @@ export function Pressing({ picture }: { picture: PressPicture }) {
   };
   return (
     <figure class="pressing">
-      <svg
-        class="pic"
-        viewBox={`${x - line * 3} ${y - line * 3} ${across + line * 6} ${down + line * 6}`}
-        role="img"
-        aria-label={words.pressName(picture.name, picture.count)}
-      >
-        <rect class="ground" x={x} y={y} width={across} height={down} />
-        {picture.groups.map(({ fabric, d }) => (
-          <path
-            key={fabric}
-            class="pale"
-            d={d}
-            fill={photoNamed(fabric) ?? fabrics.find(({ name }) => name === fabric)?.colour ?? "#fff"}
-            stroke-width={line / 2}
-          />
-        ))}
-        {seams.map((seam, i) => {
-          const ends = { x1: seam.x1, y1: seam.y1, x2: seam.x2, y2: seam.y2 };
-          return (
-            <g key={i} class={seam === now ? "pseam held" : "pseam"} onClick={() => setHeld(i)}>
-              <line class="hit" {...ends} stroke-width={line * 14} />
-              <line class="sewn" {...ends} stroke-width={seam === now ? line * 3 : line * 1.4} />
-              <Arrow seam={seam} size={size} />
-            </g>
-          );
-        })}
-      </svg>
+      <PressDrawing picture={picture} now={now} hold={setHeld} />
       {now === undefined ? null : (
         <figcaption onKeyDown={move}>
           {seams.length < 2 ? null : (

@@ -1,7 +1,8 @@
 import { useEffect, useRef, useState } from "preact/hooks";
-import type { SewStep } from "../../planner/sewing.ts";
+import type { SewStep, SewUnit } from "../../planner/sewing.ts";
 import type { TakenBag } from "../../planner/taken-bags.ts";
 import { words } from "../../words/index.ts";
+import { lookForWays } from "../actions.ts";
 import { useAwake } from "../awake.ts";
 import { Drawing, useShown, Waiting } from "../later-regions.tsx";
 import { photoNamed } from "../pile.tsx";
@@ -151,6 +152,54 @@ function Bags({ bags, title }: { bags: readonly TakenBag[]; title: string }) {
   );
 }
 
+/** Where units are made in other ways each is planned on the whole quilt: beside the fabric it takes. */
+function seeOtherWays(): void {
+  state.region.value = "fabric";
+  lookForWays("ways");
+  requestAnimationFrame(() => document.getElementById("choices")?.scrollIntoView());
+}
+
+/** The picture in hand, large, with its step in words. */
+function BigPicture({ now }: { now: SewUnit["pictures"][number] }) {
+  return (
+    <figure class="bigstep" aria-describedby="stepwords">
+      <div class="printed" dangerouslySetInnerHTML={{ __html: now.svg }} />
+      <figcaption aria-live="polite">
+        {now.number === "" ? null : <span class="no">{now.number}</span>}{" "}
+        {now.says.charAt(0).toUpperCase() + now.says.slice(1)}
+        {now.heading === "" ? null : <span class="quiet"> {now.heading}</span>}
+      </figcaption>
+      <div id="stepwords" class="stepwords">
+        {now.words.map((line, i) => (
+          <p key={i}>{line.trim()}</p>
+        ))}
+      </div>
+    </figure>
+  );
+}
+
+/** All pictures of a unit by their words, each to be taken in hand. */
+function PictureList({ stop, at }: { stop: Stop & { kind: "unit" }; at: number }) {
+  const { pictures } = stop.unit;
+  if (pictures.length < 2) return null;
+  return (
+    <ol class="small" aria-label={words.pictureOf(at + 1, pictures.length)}>
+      {pictures.map((picture, i) => (
+        <li key={i}>
+          <button
+            type="button"
+            class="act"
+            aria-current={i === at ? "step" : undefined}
+            onClick={() => goToStop(stop, i)}
+          >
+            {picture.number === "" ? "✓" : picture.number} {picture.says}
+          </button>
+        </li>
+      ))}
+    </ol>
+  );
+}
+
 function UnitStop({ stop }: { stop: Stop & { kind: "unit" } }) {
   const { pictures, blocks, step: told } = stop.unit;
   const at = Math.min(state.sewn.value.picture, Math.max(0, pictures.length - 1));
@@ -162,43 +211,19 @@ function UnitStop({ stop }: { stop: Stop & { kind: "unit" } }) {
       <p class="over">{words.unitOf(names)}</p>
       <h2>{stop.title}</h2>
       <div class="sewing">
-        {now === undefined ? null : (
-          <figure class="bigstep" aria-describedby="stepwords">
-            <div class="printed" dangerouslySetInnerHTML={{ __html: now.svg }} />
-            <figcaption aria-live="polite">
-              {now.number === "" ? null : <span class="no">{now.number}</span>}{" "}
-              {now.says.charAt(0).toUpperCase() + now.says.slice(1)}
-              {now.heading === "" ? null : <span class="quiet"> {now.heading}</span>}
-            </figcaption>
-            <div id="stepwords" class="stepwords">
-              {now.words.map((line, i) => (
-                <p key={i}>{line.trim()}</p>
-              ))}
-            </div>
-          </figure>
-        )}
+        {now === undefined ? null : <BigPicture now={now} />}
         <div class="beside">
           <Bags bags={stop.unit.bags} title={words.takeBags} />
           {told.table === null ? null : <Table table={told.table} />}
           <p class="sewcount">
             <Count of={told} />
           </p>
-          {pictures.length < 2 ? null : (
-            <ol class="small" aria-label={words.pictureOf(at + 1, pictures.length)}>
-              {pictures.map((picture, i) => (
-                <li key={i}>
-                  <button
-                    type="button"
-                    class="act"
-                    aria-current={i === at ? "step" : undefined}
-                    onClick={() => goToStop(stop, i)}
-                  >
-                    {picture.number === "" ? "✓" : picture.number} {picture.says}
-                  </button>
-                </li>
-              ))}
-            </ol>
+          {state.forClass.value ? null : (
+            <button type="button" class="act" onClick={seeOtherWays}>
+              {words.otherWays}
+            </button>
           )}
+          <PictureList stop={stop} at={at} />
         </div>
       </div>
       <details class="notes" open={pictures.length === 0}>

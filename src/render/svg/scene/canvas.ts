@@ -1,4 +1,4 @@
-import { type Container, registerWindow, SVG, type Element as SvgElement } from "@svgdotjs/svg.js";
+import { type Container, SVG, type Element as SvgElement, withWindow } from "@svgdotjs/svg.js";
 import { DOMImplementation, XMLSerializer, Node as XmlNode } from "@xmldom/xmldom";
 import type { Outline, Paint, Scene, SceneNode } from "./scene.ts";
 import { cleanText, startsRightToLeft } from "./text-fit.ts";
@@ -11,14 +11,12 @@ const FONTS = "'DejaVu Sans', Verdana, 'Helvetica Neue', Arial, 'Noto Sans', san
 
 const SVG_NAMESPACE = "http://www.w3.org/2000/svg";
 
-// A document model that is loaded in a moment. The drawing library keeps one window for the whole process, so no
-// other file may set it, and asks it for little more than to make elements.
+// A document model that is loaded in a moment. The drawing library keeps one window for the whole process and asks it for
+// little more than to make elements: it is handed this one for as long as a drawing is made, and another program that
+// draws with the library keeps its own.
 const document = new DOMImplementation().createDocument(SVG_NAMESPACE, "svg", null);
 const XmlElement = document.documentElement?.constructor;
-registerWindow(
-  { document, Node: XmlNode, Element: XmlElement, SVGElement: XmlElement } as unknown as Window,
-  document as unknown as Document,
-);
+const WINDOW = { document, Node: XmlNode, Element: XmlElement, SVGElement: XmlElement } as unknown as Window;
 
 function num(value: number): number {
   if (!Number.isFinite(value)) throw new Error(`A drawing cannot hold the number ${value}`);
@@ -153,6 +151,14 @@ function drawText(parent: Container, node: NodeOf<"text">): void {
 
 /** A scene as an SVG document: well-formed XML, ids from content, nothing of the library's own in it. */
 export function toSvg(scene: Scene): string {
+  let svg = "";
+  withWindow(WINDOW, () => {
+    svg = writeScene(scene);
+  });
+  return svg;
+}
+
+function writeScene(scene: Scene): string {
   const [width, height] = [num(scene.width), num(scene.height)];
   const titleId = `${scene.idPrefix}title`;
   const descriptionId = `${scene.idPrefix}desc`;
