@@ -6,6 +6,7 @@ import {
   TICKS_PER,
   toNumber,
 } from "../length/index.ts";
+import { lastOf, nth } from "../length/nth.ts";
 import { findUnitKind } from "../quilt/index.ts";
 import { colourFor, type Layout, ON_POINT, readColour, readDrawing } from "../spec/index.ts";
 import { fabricKey } from "../stock/index.ts";
@@ -171,7 +172,7 @@ function sizeOf(written: unknown, unit: Unit): { across: number; down: number } 
 
 function unitOf(written: unknown): Unit {
   const read = parseLength(`1 ${text(written) || "in"}`, "in");
-  return read.ok ? (read.unit as Unit) : "in";
+  return read.ok ? (read.unit ?? "in") : "in";
 }
 
 export function readCellModel(code: string, written: unknown): CellModel {
@@ -191,7 +192,7 @@ function starts(count: number, whole: number | null, sizes: readonly (number | n
   const given = sizes.length === count && sizes.every((size) => size !== null);
   const each = whole === null ? TICKS_PER.in : whole / Math.max(1, count);
   const all = [0];
-  for (let i = 0; i < count; i++) all.push(all[i]! + (given ? sizes[i]! : each));
+  for (let i = 0; i < count; i++) all.push(nth(all, i) + (given ? nth(sizes, i) : each));
   return all;
 }
 
@@ -225,8 +226,8 @@ function readBlock(key: string, value: unknown, unit: Unit): BlockModel {
   return {
     key,
     name: text(written.name) || key,
-    across: sized ? xs.at(-1)! : null,
-    down: sized ? ys.at(-1)! : null,
+    across: sized ? lastOf(xs) : null,
+    down: sized ? lastOf(ys) : null,
     columns,
     rows,
     ownColumns: list(written.columns).map(text).join(", "),
@@ -282,7 +283,7 @@ function filled(drawn: PlacedModel[][], across: number, down: number, onPoint: b
   return Array.from({ length: count }, (_, r) => {
     const row = drawn[r % drawn.length] ?? [];
     const length = onPoint && r % 2 === 1 ? across - 1 : across;
-    return Array.from({ length }, (_, c) => row[c % Math.max(1, row.length)]!).filter(
+    return Array.from({ length }, (_, c) => nth(row, c % Math.max(1, row.length))).filter(
       (one) => one !== undefined,
     );
   });

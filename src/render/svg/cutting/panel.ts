@@ -1,4 +1,5 @@
 import { measureName } from "../../../length/format.ts";
+import { lastOf, nth } from "../../../length/nth.ts";
 import type { Part } from "../../../plan/types.ts";
 import type { Words } from "../../../words/index.ts";
 import type { Frame } from "../scene/frame.ts";
@@ -108,11 +109,11 @@ function stripLabels(
 ): MarginLabel[] {
   const labels: MarginLabel[] = [];
   for (let i = 0; i < strips.length; ) {
-    const first = strips[i]!;
+    const first = nth(strips, i);
     const thin = isThin(first.part[size], frame);
     let n = 1;
     while (thin && likeThin(first.part, strips[i + n]?.part)) n++;
-    const last = strips[i + n - 1]!;
+    const last = nth(strips, i + n - 1);
     const width = spokenLength(first.part[size], frame.ruler);
     const held = thin ? wrap(contents(first.part, frame), 90, 9, 4) : [];
     const { number } = first.part;
@@ -162,7 +163,7 @@ function marginLabels(placed: readonly Placed[], clothX: number, frame: Frame, w
 function gapNodes(placed: Placed, box: Box, drawn: number, words: Words): SceneNode[] {
   const { strips } = placed.chunk as GapChunk;
   const ways = strips.length === 0 ? words.drawings.cutting.uncutGap : gapWords(strips, drawn, words);
-  const said = ways.find((way) => textWidth(way, 9) <= box.width - 12) ?? ways[ways.length - 1]!;
+  const said = ways.find((way) => textWidth(way, 9) <= box.width - 12) ?? lastOf(ways);
   const inner = { x: box.x + 4, y: box.y + 4, width: box.width - 8, height: box.height - 8 };
   return [...breakMark(box), textIn(said, inner, { size: 9, anchor: "middle", fill: INK })];
 }

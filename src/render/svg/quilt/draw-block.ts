@@ -102,6 +102,17 @@ export function blockApart(
   });
 }
 
+/** The scale at which a block and its units set apart stand side by side. */
+function scaleOf(design: BlockDesign): number {
+  const gaps = gapsOf(design);
+  const tallest = design.units.length < 2 ? TALLEST / 2 : TALLEST;
+  const fit = Math.min(
+    (HALF - gaps.across * APART) / (ticksOf(design.across) / TICKS_PER_MM),
+    (tallest - gaps.down * APART) / (ticksOf(design.down) / TICKS_PER_MM),
+  );
+  return Number(Math.min(fit, 2.4).toFixed(6));
+}
+
 /** A block as plain data: finished beside its units set apart, both at one scale. */
 export function blockScene(
   design: BlockDesign,
@@ -120,14 +131,10 @@ export function blockScene(
     colour: null,
     facts: blockFacts(design, ruler, words),
   });
-  const { across: gapsAcross, down: gapsDown } = gapsOf(design);
+  const { down: gapsDown } = gapsOf(design);
   // A block of one unit has nothing to set apart.
   const isPlain = design.units.length < 2;
-  const fit = Math.min(
-    (HALF - gapsAcross * APART) / across,
-    ((isPlain ? TALLEST / 2 : TALLEST) - gapsDown * APART) / down,
-  );
-  const scale = Number(Math.min(fit, 2.4).toFixed(6));
+  const scale = scaleOf(design);
   const top = head.height + 20;
   const whole = { x: 2, y: top, scale };
   const apart = { x: HALF + GUTTER, y: top, scale };

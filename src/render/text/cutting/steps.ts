@@ -1,4 +1,5 @@
 import { formatLength, formatSize, roomToMark } from "../../../length/index.ts";
+import { nth } from "../../../length/nth.ts";
 import { leastLength } from "../../../plan/proved/index.ts";
 import type { FabricPlan, Lay, Plan } from "../../../plan/types.ts";
 import { LENGTH_IN_HAND } from "../../../stock/index.ts";
@@ -102,7 +103,7 @@ function stepLines(plan: Plan, fabric: FabricPlan, hasDiagrams: boolean, words: 
   const margin = " ".repeat(numberWidth + 2);
   const lines: string[] = [];
   const alike = alikeLays(fabric.lays);
-  let lay = fabric.lays.length === 1 && fabric.lays[0]!.source === "bolt" ? 0 : -1;
+  let lay = fabric.lays.length === 1 && nth(fabric.lays, 0).source === "bolt" ? 0 : -1;
   for (const [index, instruction] of instructions.entries()) {
     const on = fabric.lays[instruction.lay];
     if (instruction.lay === FROM_BAGS && lay !== FROM_BAGS) {

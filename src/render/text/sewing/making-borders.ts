@@ -35,12 +35,8 @@ function pressOf(round: BorderRound, strips: BorderStrips, making: Making, plan:
   if (border === undefined || pressing === null || plan.top?.centre.onPoint === true)
     return words.borders.outwards;
   const value = ({ n, r, d }: { n: number; r: number; d: number }): number => (n + r * Math.SQRT2) / d;
-  const [x, y, across, down] = [border.x, border.y, border.across, border.down].map(value) as [
-    number,
-    number,
-    number,
-    number,
-  ];
+  const [x, y] = [value(border.x), value(border.y)];
+  const [across, down] = [value(border.across), value(border.down)];
   const [wide, high] = [value(border.side), value(border.end)];
   const presses = strips.sides.map((side) => {
     const upright = side === "left" || side === "right";
