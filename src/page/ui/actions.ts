@@ -148,15 +148,23 @@ function askPlan(): void {
   });
 }
 
-/** Puts a quilt on the table. One of those to begin with is kept once it is changed. */
-export function begin(
-  text: string,
-  name: string,
-  key: string,
-  work = "",
-  keep = true,
-  photos: Photos | null = null,
-): void {
+/** What there is of a quilt besides its text, and how it is kept. */
+interface Begun {
+  text: string;
+  /** Under which it is kept in this browser. */
+  key: string;
+  /** Name of its file; empty where it has none. */
+  name?: string;
+  /** What was said of the work on it. */
+  work?: string;
+  /** False: it is kept once it is changed, as one of those to begin with. */
+  keep?: boolean;
+  /** Pictures that came with it; those of this browser where none did. */
+  photos?: Photos | null;
+}
+
+/** Puts a quilt on the table. */
+export function begin({ text, key, name = "", work = "", keep = true, photos = null }: Begun): void {
   history = historyOf(text, (what) => what === TYPED, work);
   draft = key;
   batch(() => {
@@ -173,6 +181,7 @@ export function begin(
     state.placed.value = null;
     state.borderInHand.value = null;
     state.opened.value = null;
+    state.waysOf.value = "";
     state.square.value = { column: 0, row: 0 };
     state.firstFabric.value = 0;
     state.secondFabric.value = 1;
@@ -310,6 +319,13 @@ export function lookForWays(what: ChooseWhat): void {
   if (session === null) return;
   state.choosing.value = { what, done: 0, of: 0, chosen: null };
   choosingNumber = session.choose(what, state.text.value);
+}
+
+/** From where a unit is sewn to the other ways of making it. */
+export function seeWaysOf(unit: string): void {
+  state.waysOf.value = unit;
+  state.region.value = "fabric";
+  if (state.choosing.value?.what !== "ways") lookForWays("ways");
 }
 
 const NO_KITS = { asked: false, made: null };

@@ -17,7 +17,7 @@ const hand = signal<Hand | null>(null);
 const here = signal("");
 
 /** Regions that have a line for what is said in them. */
-const OWN_LINE = ".paper, .photobox, .mat, .tableau, .book";
+const OWN_LINE = ".paper, .photobox, .mat, .matfoot, .tableau, .book";
 
 /** What was said of the drawing: it stays until the next is said, so that nothing moves under a hand that presses. */
 const ofPaper = signal("");
@@ -25,7 +25,10 @@ export const saidOnPaper = (): string => ofPaper.value;
 
 function follow({ target }: Event): void {
   if (!(target instanceof Element)) return;
-  at = target.closest("button, input, summary, a, .paper, .photobox") ?? target;
+  const now = target.closest("button, input, summary, a, .paper, .photobox") ?? target;
+  // What chooses a file is seen by nobody: the hand is still where it asked for one.
+  if (now.getClientRects().length === 0) return;
+  at = now;
   look();
 }
 
