@@ -9,6 +9,7 @@ import {
 } from "../../src/edits/model.ts";
 import { fieldNow, fieldsOf } from "../../src/edits/unit-edits.ts";
 import { outlinesOf, patchesOf, wordOf } from "../../src/edits/unit-patches.ts";
+import { english } from "../../src/words/index.ts";
 import { onSquares } from "./from-nothing.ts";
 import { squareNamed } from "./hands.ts";
 
@@ -181,7 +182,9 @@ async function drawUnit(
   }
   await hand.focus(from);
   for (const [i, part] of parts.entries()) {
-    const patch = page.locator(".patches").getByRole("button", { name: part, exact: true });
+    const patch = page
+      .locator(".patches")
+      .getByRole("button", { name: english.unitNames.part(part), exact: true });
     if ((await patch.count()) === 0) continue;
     await hand.fabric(cloths[i]!);
     await patch.first().click();

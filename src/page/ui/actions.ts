@@ -148,15 +148,23 @@ function askPlan(): void {
   });
 }
 
-/** Puts a quilt on the table. One of those to begin with is kept once it is changed. */
-export function begin(
-  text: string,
-  name: string,
-  key: string,
-  work = "",
-  keep = true,
-  photos: Photos | null = null,
-): void {
+/** What there is of a quilt besides its text, and how it is kept. */
+interface Begun {
+  text: string;
+  /** Under which it is kept in this browser. */
+  key: string;
+  /** Name of its file; empty where it has none. */
+  name?: string;
+  /** What was said of the work on it. */
+  work?: string;
+  /** False: it is kept once it is changed, as one of those to begin with. */
+  keep?: boolean;
+  /** Pictures that came with it; those of this browser where none did. */
+  photos?: Photos | null;
+}
+
+/** Puts a quilt on the table. */
+export function begin({ text, key, name = "", work = "", keep = true, photos = null }: Begun): void {
   history = historyOf(text, (what) => what === TYPED, work);
   draft = key;
   batch(() => {

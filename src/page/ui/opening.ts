@@ -48,7 +48,7 @@ export function take(opened: Opened): void {
     return;
   }
   rememberFile(opened);
-  begin(opened.text, opened.name, newKey());
+  begin({ text: opened.text, name: opened.name, key: newKey() });
   if (kind === "quilt") {
     state.said.value = words.opened(opened.name);
     return;
@@ -86,7 +86,7 @@ export async function takeForClass(text: string, photos: Photos | null): Promise
   const kept = await draftOf(key);
   if (kept !== null) tookUp(kept);
   forgetFile();
-  begin(text, "", key, kept?.work ?? "", true, photos);
+  begin({ text, key, work: kept?.work ?? "", photos });
   state.region.value = "cut";
 }
 
@@ -95,7 +95,7 @@ export function takeText(text: string, key: string | null, work = "", photos: Ph
   forgetFile();
   fileRefused.value = "";
   const begun = STARTS.some((start) => start.text === text) || text === EMPTY_SHEET;
-  begin(text, "", key ?? newKey(), work, !begun, photos);
+  begin({ text, key: key ?? newKey(), work, keep: !begun, photos });
 }
 
 /** Looks whether the file that is open here has been changed by something else. */

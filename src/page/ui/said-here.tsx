@@ -25,7 +25,10 @@ export const saidOnPaper = (): string => ofPaper.value;
 
 function follow({ target }: Event): void {
   if (!(target instanceof Element)) return;
-  at = target.closest("button, input, summary, a, .paper, .photobox") ?? target;
+  const now = target.closest("button, input, summary, a, .paper, .photobox") ?? target;
+  // What chooses a file is seen by nobody: the hand is still where it asked for one.
+  if (now.getClientRects().length === 0) return;
+  at = now;
   look();
 }
 

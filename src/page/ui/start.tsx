@@ -274,8 +274,11 @@ function keys(event: KeyboardEvent): void {
     const leaves = [...document.querySelectorAll<HTMLElement>("header, .leaf, .lower")];
     const now = leaves.findIndex((leaf) => leaf.contains(document.activeElement));
     const next = leaves[(now + (event.shiftKey ? -1 : 1) + leaves.length) % leaves.length];
+    // Where there is a paper the hand comes to it, not to the name above it.
     (
-      next?.querySelector<HTMLElement>('[tabindex="0"], button:not([tabindex="-1"]), input, a') ?? next
+      next?.querySelector<HTMLElement>('.paper [tabindex="0"]') ??
+      next?.querySelector<HTMLElement>('[tabindex="0"], button:not([tabindex="-1"]), input, a') ??
+      next
     )?.focus();
   } else if (
     !typing &&

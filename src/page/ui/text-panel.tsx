@@ -61,7 +61,8 @@ function complete(context: CompletionContext): CompletionResult | null {
     from: context.pos - place.word.length,
     options: options.map(({ label, detail }) => ({
       label,
-      ...(detail === "" ? {} : { info: detail }),
+      // Beside the list where there is room for it, else within its line.
+      ...(detail === "" ? {} : { [window.innerWidth < 600 ? "detail" : "info"]: detail }),
       apply: place.key === null ? `${label}: ` : label,
     })),
   };

@@ -111,7 +111,6 @@ export const words = {
   less: (what: string) => `${what}: less`,
   more: (what: string) => `${what}: more`,
   units: "Units",
-  unitNamed: (kind: string) => kind,
   unitTurned: (kind: string, turn: number) => `${kind}, ${TURNS[turn] ?? "up"}`,
   tools: { lay: "Lay", colour: "Colour", off: "Take off" },
   toolsLabel: "What a tap does",
@@ -131,7 +130,7 @@ export const words = {
     `${part} in ${fabric}${count > 1 ? `, ${count} squares alike` : ""}.`,
   partsTogether: (count: number) =>
     `The ${count} patches of that name in a unit are of one fabric. For a fabric each, draw them by their corners.`,
-  doesNotFit: (kind: string) => NO_FIT[kind] ?? `${kind} does not come in that shape.`,
+  doesNotFit: (kind: string, said: string) => NO_FIT[kind] ?? `${said} does not come in that shape.`,
   noRoom: "There is no room for it there.",
   nothingThere: "Nothing lies there yet.",
   leftEmpty: (count: number) => `${counted(count, "square is", "squares are")} empty: not counted.`,

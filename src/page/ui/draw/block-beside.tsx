@@ -2,6 +2,7 @@ import type { BlockModel } from "../../../edits/model.ts";
 import { patchesOf } from "../../../edits/unit-patches.ts";
 import { words } from "../../words/index.ts";
 import * as state from "../state.ts";
+import { unitSaid } from "../unit-said.ts";
 import { BlockPicture, blockSize } from "./cloth.tsx";
 import { squareName } from "./laying.ts";
 
@@ -21,7 +22,7 @@ export function Unfit({ block }: { block: BlockModel }) {
         const told = squares.length > MOST_TOLD ? [...squares.slice(0, MOST_TOLD), "…"] : squares;
         return (
           <li key={kind}>
-            <b>{told.join(", ")}</b> {words.doesNotFit(kind)}
+            <b>{told.join(", ")}</b> {words.doesNotFit(kind, unitSaid(kind))}
           </li>
         );
       })}

@@ -1,15 +1,6 @@
-import {
-  addBlock,
-  copyBlock,
-  lengthText,
-  nameBlock,
-  resizeGrid,
-  sizeBlock,
-  unitOn,
-} from "../../../edits/block-edits.ts";
+import { type Area, addBlock, copyBlock, nameBlock, unitOn } from "../../../edits/block-edits.ts";
 import type { BlockModel } from "../../../edits/model.ts";
 import { putBlock } from "../../../edits/quilt-edits.ts";
-import { ringsOf } from "../../../edits/ring-edits.ts";
 import { patchesOf } from "../../../edits/unit-patches.ts";
 import { words } from "../../words/index.ts";
 import { edit } from "../actions.ts";
@@ -20,17 +11,10 @@ import { Pile } from "../pile.tsx";
 import { QuiltPicture } from "../quilt-picture.tsx";
 import { saidOnPaper } from "../said-here.tsx";
 import * as state from "../state.ts";
-import {
-  countTyped,
-  Label,
-  lengthHeld,
-  lengthSaid,
-  lengthTyped,
-  rulerMark,
-  Stepper,
-  sizeTyped,
-} from "../steps.tsx";
+import { Label } from "../steps.tsx";
+import { partSaid } from "../unit-said.ts";
 import { NineTogether, Unfit } from "./block-beside.tsx";
+import { BlockFacts } from "./block-facts.tsx";
 import { Swatch } from "./cloth.tsx";
 import { Corners, cornersOpen } from "./corners.tsx";
 import { blockOnPaper, colour, squareName, turn } from "./laying.ts";
@@ -39,20 +23,12 @@ import { Paper } from "./paper.tsx";
 import { Tray } from "./tray.tsx";
 import { ColumnFields, UnitFields } from "./unit-fields.tsx";
 
-/** Most squares of a block each way. */
-const MOST_SQUARES = 40;
 const byFinger = (): boolean => window.matchMedia("(pointer: coarse)").matches;
 const help = () => ({
   lay: byFinger() ? words.helpFinger : words.helpPaper,
   colour: words.helpColour,
   off: words.helpOff,
 });
-
-const countIn = (key: string): number =>
-  state.model.value.setting.rows.reduce(
-    (sum, row) => sum + row.filter(({ block }) => block === key).length,
-    0,
-  );
 
 /** A new block takes the place of every other one of the block in hand, so that it is seen in the quilt at once. */
 const anotherBlock = (block: BlockModel): void =>
@@ -83,142 +59,6 @@ function newBlock(
   if (key !== "") state.sheet.value = { block: key };
 }
 
-function Facts({ block }: { block: BlockModel }) {
-  const size = block.across ?? 0;
-  const wide = 8 * rulerMark();
-  const resize = (columns: number, rows: number) =>
-    edit((text) => resizeGrid(text, block.key, columns, rows), `${columns} × ${rows} ${words.blockSquares}.`);
-  const grow = (by: number) => {
-    const next = Math.max(wide, Math.round(size / wide) * wide + by * wide);
-    edit(
-      (text) => sizeBlock(text, block.key, lengthText(next, state.model.value)),
-      `${lengthSaid(next)} ${words.finished}.`,
-    );
-  };
-  const same = block.columns === block.rows;
-  const [across, down] = [block.across ?? 0, block.down ?? 0];
-  const rings = ringsOf(state.text.value, block.key);
-  const sizeTo = (wide2: number, high: number) =>
-    edit(
-      (text) =>
-        sizeBlock(
-          text,
-          block.key,
-          `${lengthText(wide2, state.model.value)} x ${lengthText(high, state.model.value)}`,
-        ),
-      `${lengthSaid(wide2)} × ${lengthSaid(high)} ${words.finished}.`,
-    );
-  const sized = (wide2: string | null, high: string | null) => {
-    if (wide2 === null || high === null) return;
-    edit((text) => sizeBlock(text, block.key, `${wide2} x ${high}`), `${wide2} × ${high} ${words.finished}.`);
-  };
-  // Squares of a long block are counted each way; a square block keeps as many down as across.
-  const long = across !== down || !same;
-  const half = 4 * rulerMark();
-  if (long)
-    return (
-      <div class="facts">
-        <Stepper
-          what={words.across}
-          value=""
-          typed={{
-            now: String(block.columns),
-            after: words.across,
-            take: (wish) => {
-              const c = countTyped(wish, MOST_SQUARES);
-              if (c !== null) resize(c, block.rows);
-            },
-          }}
-          less={() => resize(block.columns - 1, block.rows)}
-          more={() => resize(block.columns + 1, block.rows)}
-        />
-        <Stepper
-          what={words.down}
-          value=""
-          typed={{
-            now: String(block.rows),
-            after: words.down,
-            take: (wish) => {
-              const r = countTyped(wish, MOST_SQUARES);
-              if (r !== null) resize(block.columns, r);
-            },
-          }}
-          less={() => resize(block.columns, block.rows - 1)}
-          more={() => resize(block.columns, block.rows + 1)}
-        />
-        <Stepper
-          what={words.width2}
-          value=""
-          typed={{
-            now: lengthHeld(across),
-            after: words.width2,
-            take: (wish) => sized(lengthTyped(wish), lengthText(down, state.model.value)),
-          }}
-          less={() => sizeTo(Math.max(half, across - half), down)}
-          more={() => sizeTo(across + half, down)}
-        />
-        {rings.length > 0 ? (
-          <span class="figure">{`${lengthSaid(down)} ${words.height}`}</span>
-        ) : (
-          <Stepper
-            what={words.height}
-            value=""
-            typed={{
-              now: lengthHeld(down),
-              after: words.height,
-              take: (wish) => sized(lengthText(across, state.model.value), lengthTyped(wish)),
-            }}
-            less={() => sizeTo(across, Math.max(half, down - half))}
-            more={() => sizeTo(across, down + half)}
-          />
-        )}
-        <Where block={block} />
-      </div>
-    );
-  return (
-    <div class="facts">
-      <Stepper
-        what={words.blockSquares}
-        value=""
-        typed={{
-          now: `${block.columns} × ${block.rows}`,
-          after: words.blockSquares,
-          take: (wish) => {
-            const [wide2 = "", high = wide2, ...more] = wish.split(/\s*[x×]\s*/i);
-            const [c, r] = [countTyped(wide2, MOST_SQUARES), countTyped(high, MOST_SQUARES)];
-            if (c !== null && r !== null && more.length === 0) resize(c, r);
-          },
-        }}
-        less={() => resize(block.columns - 1, same ? block.rows - 1 : block.rows)}
-        more={() => resize(block.columns + 1, same ? block.rows + 1 : block.rows)}
-      />
-      <Stepper
-        what={words.finished}
-        value=""
-        typed={{
-          now: lengthHeld(size),
-          after: words.finished,
-          take: (wish) => {
-            const made = sizeTyped(wish);
-            if (made !== null) edit((text) => sizeBlock(text, block.key, made), `${made} ${words.finished}.`);
-          },
-        }}
-        less={() => grow(-1)}
-        more={() => grow(1)}
-      />
-      <Where block={block} />
-    </div>
-  );
-}
-
-/** How often the block is in the quilt, and in which ring it stands. */
-function Where({ block }: { block: BlockModel }) {
-  const count = countIn(block.key);
-  const rings = ringsOf(state.text.value, block.key).map((ring) => words.inRing[ring]);
-  const told = [...(count > 0 || rings.length === 0 ? [words.inTheQuilt(count)] : []), ...rings];
-  return <span class="figure quiet where">{told.join(", ")}</span>;
-}
-
 const wholeOf = ({ columns, rows }: BlockModel) => ({ column: 0, row: 0, columns, rows });
 
 /** The patches of the square in hand, each to be coloured by name. */
@@ -238,7 +78,7 @@ function PatchList({ block }: { block: BlockModel }) {
           onClick={() => colour(block, unit, at, patch.part)}
         >
           {patch.fabric === null ? null : <Swatch fabric={patch.fabric} />}
-          {patch.part}
+          {partSaid(patch.part)}
         </button>
       ))}
       <button type="button" class="act" onClick={() => turn(block, at, 1)}>
@@ -270,6 +110,88 @@ function InTheQuilt() {
   );
 }
 
+/** Its name, and making another of it. */
+function BlockHead({ block }: { block: BlockModel }) {
+  const { blocks } = state.model.value;
+  return (
+    <>
+      <h2>
+        <Field
+          class="nameinput"
+          aria-label={words.blockName}
+          value={block.name}
+          size={Math.max(6, block.name.length)}
+          onChange={({ currentTarget }) =>
+            edit((text) => nameBlock(text, block.key, currentTarget.value.trim()), currentTarget.value)
+          }
+        />
+        <button type="button" class="act" onClick={() => copyOf(block)}>
+          {words.copyBlock}
+        </button>
+        <button type="button" class="act" onClick={() => anotherBlock(block)}>
+          {words.anotherBlock}
+        </button>
+      </h2>
+      {blocks.length < 2 ? null : (
+        <Group name="choice" label={words.blocksLabel}>
+          {blocks.map(({ key, name }) => (
+            <button
+              key={key}
+              type="button"
+              class="pickword"
+              aria-pressed={key === block.key}
+              onClick={() => (state.sheet.value = { block: key })}
+            >
+              {name}
+            </button>
+          ))}
+        </Group>
+      )}
+    </>
+  );
+}
+
+function openCorners(area: Area): void {
+  cornersOpen.value = area;
+  state.said.value = words.cornersHelp;
+}
+
+/** Other ways of laying than a tap: over several squares, or patches by their corners. */
+function WaysOfLaying({ block }: { block: BlockModel }) {
+  return (
+    <div class="row">
+      <Label
+        pressed={state.spanning.value}
+        onClick={() => {
+          state.spanning.value = !state.spanning.value;
+          state.areaFrom.value = null;
+          state.tool.value = "lay";
+          if (state.spanning.value) state.said.value = words.spanStart;
+        }}
+      >
+        {words.span}
+      </Label>
+      <Label onClick={() => openCorners(wholeOf(block))}>{words.drawCorners}</Label>
+      <Label
+        onClick={() => {
+          const at = state.square.value;
+          openCorners(unitOn(block, at) ?? { ...at, columns: 1, rows: 1 });
+        }}
+      >
+        {words.drawCornersHere}
+      </Label>
+    </div>
+  );
+}
+
+/** The squares open for drawing corners; none that are no longer there. */
+function cornersOn({ columns, rows }: BlockModel): Area | null {
+  const wished = cornersOpen.value;
+  return wished === null || wished.column + wished.columns > columns || wished.row + wished.rows > rows
+    ? null
+    : wished;
+}
+
 /** A block on squared paper with the units beside it. */
 export function BlockSheet() {
   const block = blockOnPaper();
@@ -277,49 +199,12 @@ export function BlockSheet() {
     state.sheet.value = "quilt";
     return null;
   }
-  const { blocks } = state.model.value;
-  const wished = cornersOpen.value;
-  // Squares that are no longer there cannot be drawn on.
-  const corners =
-    wished === null || wished.column + wished.columns > block.columns || wished.row + wished.rows > block.rows
-      ? null
-      : wished;
+  const corners = cornersOn(block);
   return (
     <div class="spread draw">
       <section class="leaf work1" aria-label={block.name}>
-        <h2>
-          <Field
-            class="nameinput"
-            aria-label={words.blockName}
-            value={block.name}
-            size={Math.max(6, block.name.length)}
-            onChange={({ currentTarget }) =>
-              edit((text) => nameBlock(text, block.key, currentTarget.value.trim()), currentTarget.value)
-            }
-          />
-          <button type="button" class="act" onClick={() => copyOf(block)}>
-            {words.copyBlock}
-          </button>
-          <button type="button" class="act" onClick={() => anotherBlock(block)}>
-            {words.anotherBlock}
-          </button>
-        </h2>
-        {blocks.length < 2 ? null : (
-          <Group name="choice" label={words.blocksLabel}>
-            {blocks.map(({ key, name }) => (
-              <button
-                key={key}
-                type="button"
-                class="pickword"
-                aria-pressed={key === block.key}
-                onClick={() => (state.sheet.value = { block: key })}
-              >
-                {name}
-              </button>
-            ))}
-          </Group>
-        )}
-        <Facts block={block} />
+        <BlockHead block={block} />
+        <BlockFacts block={block} />
         {corners === null ? <Paper block={block} /> : <Corners block={block} area={corners} />}
         <Unfit block={block} />
         <p class="said" aria-hidden="true">
@@ -329,36 +214,7 @@ export function BlockSheet() {
           <>
             <PatchList block={block} />
             <UnitFields block={block} />
-            <div class="row">
-              <Label
-                pressed={state.spanning.value}
-                onClick={() => {
-                  state.spanning.value = !state.spanning.value;
-                  state.areaFrom.value = null;
-                  state.tool.value = "lay";
-                  if (state.spanning.value) state.said.value = words.spanStart;
-                }}
-              >
-                {words.span}
-              </Label>
-              <Label
-                onClick={() => {
-                  cornersOpen.value = wholeOf(block);
-                  state.said.value = words.cornersHelp;
-                }}
-              >
-                {words.drawCorners}
-              </Label>
-              <Label
-                onClick={() => {
-                  const unit = unitOn(block, state.square.value);
-                  cornersOpen.value = unit ?? { ...state.square.value, columns: 1, rows: 1 };
-                  state.said.value = words.cornersHelp;
-                }}
-              >
-                {words.drawCornersHere}
-              </Label>
-            </div>
+            <WaysOfLaying block={block} />
             <ColumnFields block={block} />
           </>
         )}

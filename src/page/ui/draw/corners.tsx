@@ -127,6 +127,24 @@ function OpenRing({ scale }: { scale: number }) {
   );
 }
 
+function CornerButtons({ block, area }: { block: BlockModel; area: Area }) {
+  return (
+    <div class="row">
+      <Label onClick={() => (ring.value.length > 2 ? closeRing(area) : finish(block, area))} strong>
+        {words.closeCorners}
+      </Label>
+      <Label
+        onClick={() => {
+          close();
+          state.said.value = "";
+        }}
+      >
+        {words.stopCorners}
+      </Label>
+    </div>
+  );
+}
+
 /** Squared paper on which patches are drawn by their corners; points can be tapped or reached with arrows. */
 export function Corners({ block, area }: { block: BlockModel; area: Area }) {
   const svg = useRef<SVGSVGElement>(null);
@@ -177,19 +195,7 @@ export function Corners({ block, area }: { block: BlockModel; area: Area }) {
         <OpenRing scale={scale} />
         <circle class="heldline" cx={at.value.x * scale} cy={at.value.y * scale} r="11" />
       </svg>
-      <div class="row">
-        <Label onClick={() => (ring.value.length > 2 ? closeRing(area) : finish(block, area))} strong>
-          {words.closeCorners}
-        </Label>
-        <Label
-          onClick={() => {
-            close();
-            state.said.value = "";
-          }}
-        >
-          {words.stopCorners}
-        </Label>
-      </div>
+      <CornerButtons block={block} area={area} />
     </>
   );
 }

@@ -24,64 +24,78 @@ function widthSaid(index: number, name: string): string {
   return `${name} ${lengthHeld(ticksOf(borders[index]?.width, unit) ?? 0)}.`;
 }
 
-function Borders() {
+/** The width of a border, to be typed or stepped; one that makes others come out has the width it needs. */
+function BorderWidth({ index, name }: { index: number; name: string }) {
   const { borders, unit } = state.model.value;
+  const border = borders[index];
+  const width = ticksOf(border?.width, unit);
+  if (border === undefined) return null;
+  if (width === null)
+    return <span class="figure">{border.width === "fit" ? words.fitted : border.width}</span>;
+  const widen = (marks: number) =>
+    edit(
+      (text) =>
+        border.block === "" ? widenBorder(text, index, marks, rulerMark()) : widenPieced(text, index, marks),
+      () => widthSaid(index, name),
+    );
+  return (
+    <Stepper
+      what={`${words.border(index + 1, name)}, ${words.width}`}
+      value=""
+      typed={{
+        now: lengthHeld(width),
+        take: (wish) => {
+          const made = lengthTyped(wish);
+          if (made !== null)
+            edit(
+              (text) => setRingWidth(text, index, made),
+              () => widthSaid(index, name),
+            );
+        },
+      }}
+      less={() => widen(-4)}
+      more={() => widen(4)}
+    />
+  );
+}
+
+/** A border as a ring: taken in hand it shows what can be done with it. */
+function BorderLine({ index }: { index: number }) {
+  const border = state.model.value.borders[index];
+  if (border === undefined) return null;
+  const held = state.borderInHand.value === index;
+  const fabric = clothOf(border.fabric);
+  const name = border.block === "" ? border.fabric : words.borderPieced(nameOf(border.block));
+  return (
+    <li class={held ? "held" : ""}>
+      <button
+        type="button"
+        class="act ring"
+        aria-pressed={held}
+        onClick={() => {
+          state.borderInHand.value = held ? null : index;
+          state.placed.value = null;
+        }}
+      >
+        <span class="heard">{words.borderHeard}</span>
+        <span class="no">{index + 1}</span>
+        {fabric === null ? null : <Swatch fabric={fabric} />}
+        {name}
+      </button>
+      <BorderWidth index={index} name={name} />
+      {held ? <BorderHand index={index} /> : null}
+    </li>
+  );
+}
+
+function Borders() {
   return (
     <>
       <h3>{words.bordersTitle}</h3>
       <ol class="rings">
-        {borders.map((border, i) => {
-          const held = state.borderInHand.value === i;
-          const fabric = clothOf(border.fabric);
-          const width = ticksOf(border.width, unit);
-          const name = border.block === "" ? border.fabric : words.borderPieced(nameOf(border.block));
-          const widen = (marks: number) =>
-            edit(
-              (text) =>
-                border.block === "" ? widenBorder(text, i, marks, rulerMark()) : widenPieced(text, i, marks),
-              () => widthSaid(i, name),
-            );
-          return (
-            <li key={i} class={held ? "held" : ""}>
-              <button
-                type="button"
-                class="act ring"
-                aria-pressed={held}
-                onClick={() => {
-                  state.borderInHand.value = held ? null : i;
-                  state.placed.value = null;
-                }}
-              >
-                <span class="heard">{words.borderHeard}</span>
-                <span class="no">{i + 1}</span>
-                {fabric === null ? null : <Swatch fabric={fabric} />}
-                {name}
-              </button>
-              {width === null ? (
-                <span class="figure">{border.width === "fit" ? words.fitted : border.width}</span>
-              ) : (
-                <Stepper
-                  what={`${words.border(i + 1, name)}, ${words.width}`}
-                  value=""
-                  typed={{
-                    now: lengthHeld(width),
-                    take: (wish) => {
-                      const made = lengthTyped(wish);
-                      if (made !== null)
-                        edit(
-                          (text) => setRingWidth(text, i, made),
-                          () => widthSaid(i, name),
-                        );
-                    },
-                  }}
-                  less={() => widen(-4)}
-                  more={() => widen(4)}
-                />
-              )}
-              {held ? <BorderHand index={i} /> : null}
-            </li>
-          );
-        })}
+        {state.model.value.borders.map((_, i) => (
+          <BorderLine key={i} index={i} />
+        ))}
       </ol>
     </>
   );

@@ -13,6 +13,7 @@ import { type PaperPatch, patchesOf } from "../../../edits/unit-patches.ts";
 import { words } from "../../words/index.ts";
 import { edit } from "../actions.ts";
 import * as state from "../state.ts";
+import { partSaid, unitSaid } from "../unit-said.ts";
 import { comesIn, looksTurned, usualSpan, wordsInHand } from "./tray.tsx";
 
 /** `b4`: lines by letter, squares by number, so that a square has a name that can be said. */
@@ -98,12 +99,12 @@ function lay(block: BlockModel, area: Area, wished: string, turn: number): boole
   const size = sizeOf(block, area);
   const kind = kindFor(wished, area.columns, area.rows, size.across === size.down);
   if (!comesIn(kind, area, size, turn)) {
-    state.said.value = words.doesNotFit(kind);
+    state.said.value = words.doesNotFit(kind, unitSaid(kind));
     return false;
   }
   return edit(
     (text) => layUnit(text, block.key, area, { kind, words: wordsInHand(kind), turn }),
-    words.laid(kind, looksTurned(kind) ? turn : null, squaresOf(area)),
+    words.laid(unitSaid(kind), looksTurned(kind) ? turn : null, squaresOf(area)),
   );
 }
 
@@ -192,7 +193,7 @@ export function colour(
   const together = (patchesOf(unit, block, state.model.value) ?? []).filter(
     (one) => one.part === part,
   ).length;
-  const said = words.coloured(part, fabric.name, reach === "alike" ? alike : 1);
+  const said = words.coloured(partSaid(part), fabric.name, reach === "alike" ? alike : 1);
   return edit(
     (text) => colourPatch(text, block.key, { ...at, part }, fabric.name, reach),
     reach === "patch" && together > 1 ? `${said} ${words.partsTogether(together)}` : said,

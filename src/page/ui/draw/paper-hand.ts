@@ -53,6 +53,63 @@ function patchAt(block: BlockModel, at: Square, point: Corner | null): PaperPatc
   return patches.findLast(({ corners }) => inside(point, corners)) ?? null;
 }
 
+/** The square of a point; null off the paper. */
+function placeIn(block: BlockModel, point: Corner): Place | null {
+  const within = (all: readonly number[], to: number): number =>
+    all.findIndex((start, i) => to >= start && to < (all[i + 1] ?? -1));
+  const at = { column: within(block.xs, point[0]), row: within(block.ys, point[1]) };
+  return at.column < 0 || at.row < 0 ? null : { at, point };
+}
+
+/** Colours, or takes off, what the hand has come over; the paper may not have been drawn anew since the last. */
+function paint(block: BlockModel, { at, point }: Place, own: Stroke): void {
+  const now = blockOnPaper() ?? block;
+  const patch = patchAt(now, at, point);
+  const unit = unitOn(now, at);
+  const over = unit === null ? "" : `${unit.column},${unit.row},${patch?.part ?? ""}`;
+  if (over === own.last) return;
+  own.last = over;
+  state.square.value = at;
+  if (unit === null) return;
+  if (layAt(now, at, patch, own.painted)) own.painted = true;
+}
+
+/** One square taken: laid on, or the first or last of several. */
+function tapOn(block: BlockModel, at: Square, begun: Square | null, point: Corner | null): void {
+  let start = begun;
+  if (state.spanning.value && (start === null || same(start, at))) {
+    if (state.areaFrom.value === null) {
+      state.areaFrom.value = at;
+      state.square.value = at;
+      state.said.value = words.spanFrom(squareName(at));
+      return;
+    }
+    start = state.areaFrom.value;
+  }
+  state.spanning.value = false;
+  state.areaFrom.value = null;
+  state.square.value = at;
+  if (start !== null && !same(start, at)) layOver(block, start, at);
+  else layAt(block, at, patchAt(block, at, point));
+}
+
+/** The hand has come to another place: what is laid reaches as far, else what it comes over is painted. */
+function goOver(block: BlockModel, own: Stroke, place: Place): void {
+  if (state.tool.value === "lay") {
+    if (!own.moved && same(place.at, own.begun.at)) return;
+    own.moved = true;
+    state.areaFrom.value = own.begun.at;
+    state.square.value = place.at;
+    return;
+  }
+  const now = blockOnPaper() ?? block;
+  const over = ({ at, point }: Place) => `${at.column},${at.row},${patchAt(now, at, point)?.part ?? ""}`;
+  if (!own.moved && over(place) === over(own.begun)) return;
+  if (!own.moved) paint(block, own.begun, own);
+  own.moved = true;
+  paint(block, place, own);
+}
+
 /**
  * What a pointer does on the squared paper: a tap lays, turns, colours or takes off; drawn over several squares it lays
  * one large unit, or colours or takes off all it goes over, which is one gesture. A second finger moves the page.
@@ -67,42 +124,10 @@ export function usePaperHand(
 
   const placeOf = (event: PointerEvent): Place | null => {
     const { x, y } = pointIn(svg.current, event);
-    const point: Corner = [x / scale, y / scale];
-    const within = (all: readonly number[], to: number): number =>
-      all.findIndex((_, i) => to >= all[i]! && to < (all[i + 1] ?? -1));
-    const at = { column: within(block.xs, point[0]), row: within(block.ys, point[1]) };
-    return at.column < 0 || at.row < 0 ? null : { at, point };
+    return placeIn(block, [x / scale, y / scale]);
   };
 
-  /** Colours, or takes off, what the hand has come over; the paper may not have been drawn anew since the last. */
-  const paint = ({ at, point }: Place, own: Stroke): void => {
-    const now = blockOnPaper() ?? block;
-    const patch = patchAt(now, at, point);
-    const unit = unitOn(now, at);
-    const over = unit === null ? "" : `${unit.column},${unit.row},${patch?.part ?? ""}`;
-    if (over === own.last) return;
-    own.last = over;
-    state.square.value = at;
-    if (unit === null) return;
-    if (layAt(now, at, patch, own.painted)) own.painted = true;
-  };
-
-  const tap: PaperHand["tap"] = (at, start, point) => {
-    if (state.spanning.value && (start === null || same(start, at))) {
-      if (state.areaFrom.value === null) {
-        state.areaFrom.value = at;
-        state.square.value = at;
-        state.said.value = words.spanFrom(squareName(at));
-        return;
-      }
-      start = state.areaFrom.value;
-    }
-    state.spanning.value = false;
-    state.areaFrom.value = null;
-    state.square.value = at;
-    if (start !== null && !same(start, at)) layOver(block, start, at);
-    else layAt(block, at, patchAt(block, at, point));
-  };
+  const tap: PaperHand["tap"] = (at, begun, point) => tapOn(block, at, begun, point);
 
   return {
     down(event) {
@@ -120,19 +145,7 @@ export function usePaperHand(
       const own = stroke.current;
       const place = own === null || event.buttons === 0 ? null : placeOf(event);
       if (own === null || place === null || !event.isPrimary) return;
-      if (state.tool.value === "lay") {
-        if (!own.moved && same(place.at, own.begun.at)) return;
-        own.moved = true;
-        state.areaFrom.value = own.begun.at;
-        state.square.value = place.at;
-        return;
-      }
-      const now = blockOnPaper() ?? block;
-      const over = ({ at, point }: Place) => `${at.column},${at.row},${patchAt(now, at, point)?.part ?? ""}`;
-      if (!own.moved && over(place) === over(own.begun)) return;
-      if (!own.moved) paint(own.begun, own);
-      own.moved = true;
-      paint(place, own);
+      goOver(block, own, place);
     },
     up(event) {
       const own = stroke.current;

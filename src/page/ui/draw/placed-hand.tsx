@@ -2,7 +2,7 @@ import { signal } from "@preact/signals";
 import { useEffect } from "preact/hooks";
 import { blockNamed } from "../../../edits/block-edits.ts";
 import { colourPlaced, setColourway, wordsOfPlaced } from "../../../edits/colourway-edits.ts";
-import type { PlacedModel } from "../../../edits/model.ts";
+import type { BlockModel, PlacedModel } from "../../../edits/model.ts";
 import {
   type FillRule,
   fillBlocks,
@@ -168,6 +168,105 @@ function RowOf({ at, placed }: { at: Place; placed: PlacedModel }) {
   );
 }
 
+interface InHand {
+  at: Place;
+  placed: PlacedModel;
+  block: BlockModel;
+}
+
+/** Its four turns as pictures, each with what it costs where a print has a way up. */
+function FourTurns({ at, placed, block, printed }: InHand & { printed: boolean }) {
+  const { model } = state;
+  return (
+    <Group name="four" label={words.placedAt(block.name, at.row + 1, at.column + 1)}>
+      {TURNS.map((turn) => (
+        <button key={turn} type="button" aria-pressed={placed.turn === turn} onClick={() => turnTo(turn)}>
+          <BlockPicture block={block} model={model.value} turn={turn} colourway={placed.colourway} />
+          {words.placedTurns[turn]}
+          <i class="quiet cost">
+            {turn !== 0 && turnSeen(placed, turn) !== turn
+              ? words.looksTheSame
+              : printed && turn !== placed.turn
+                ? costOfTurn(turn)
+                : ""}
+          </i>
+        </button>
+      ))}
+    </Group>
+  );
+}
+
+/** What is done with it: drawn, swapped, another put in its place. */
+function DoWith({ at, block }: InHand) {
+  return (
+    <div class="row">
+      <Label onClick={() => (state.sheet.value = { block: block.key })}>{words.drawIt}</Label>
+      <Label
+        pressed={state.swapping.value}
+        onClick={() => {
+          state.swapping.value = !state.swapping.value;
+          if (state.swapping.value) state.said.value = words.swapTo;
+        }}
+      >
+        {words.swapWith}
+      </Label>
+      {state.model.value.blocks
+        .filter(({ key }) => key !== block.key)
+        .map(({ key, name }) => (
+          <Label key={key} onClick={() => edit((text) => putBlock(text, at, key), words.putHere(name))}>
+            {words.putHere(name)}
+          </Label>
+        ))}
+    </div>
+  );
+}
+
+/** Rules by which all blocks of its design are turned. */
+function TurnRules({ placed, block }: InHand) {
+  return (
+    <div class="row" role="group" aria-label={words.fillAll(block.name)}>
+      <span class="figure">{words.fillAll(block.name)}</span>
+      {(Object.keys(words.rules) as FillRule[]).map((rule) => (
+        <button key={rule} type="button" class="act" onClick={() => fill(block.key, rule, placed.turn)}>
+          {words.rules[rule]}
+        </button>
+      ))}
+      {chance.value === 0 ? null : (
+        <Stepper
+          what={words.rules.chance}
+          value={words.chanceNumber(chance.value)}
+          less={() => fill(block.key, "chance", placed.turn, Math.max(1, chance.value - 1))}
+          more={() => fill(block.key, "chance", placed.turn)}
+        />
+      )}
+    </div>
+  );
+}
+
+/** Rules by which its design is put in other places. */
+function PutRules({ at, block }: InHand) {
+  return (
+    <div class="row" role="group" aria-label={words.fillWith(block.name)}>
+      <span class="figure">{words.fillWith(block.name)}</span>
+      {(Object.keys(words.puts) as PutRule[]).map((rule) => (
+        <button
+          key={rule}
+          type="button"
+          class="act"
+          onClick={() =>
+            edit(
+              (text) => fillBlocks(text, block.key, rule, at),
+              `${words.fillWith(block.name)} ${words.puts[rule]}.`,
+            )
+          }
+        >
+          {words.puts[rule]}
+        </button>
+      ))}
+    </div>
+  );
+}
+
 /** The block in hand: its four turns, its colours here, and what can be done with it. */
 export function PlacedHand() {
   const at = state.placed.value;
@@ -177,81 +276,16 @@ export function PlacedHand() {
   const printed = model.fabrics.some(({ print }) => print !== "none");
   usePlannedTurns(block === null ? null : at, printed);
   if (at === null || placed === null || block === null) return <p class="quiet">{words.turnHelp}</p>;
+  const hand = { at, placed, block };
   return (
     <>
       <h3>{words.placedAt(block.name, at.row + 1, at.column + 1)}</h3>
-      <Group name="four" label={words.placedAt(block.name, at.row + 1, at.column + 1)}>
-        {TURNS.map((turn) => (
-          <button key={turn} type="button" aria-pressed={placed.turn === turn} onClick={() => turnTo(turn)}>
-            <BlockPicture block={block} model={model} turn={turn} colourway={placed.colourway} />
-            {words.placedTurns[turn]}
-            <i class="quiet cost">
-              {turn !== 0 && turnSeen(placed, turn) !== turn
-                ? words.looksTheSame
-                : printed && turn !== placed.turn
-                  ? costOfTurn(turn)
-                  : ""}
-            </i>
-          </button>
-        ))}
-      </Group>
+      <FourTurns {...hand} printed={printed} />
       {printed ? <p class="quiet">{words.printTurns}</p> : null}
-      <div class="row">
-        <Label onClick={() => (state.sheet.value = { block: block.key })}>{words.drawIt}</Label>
-        <Label
-          pressed={state.swapping.value}
-          onClick={() => {
-            state.swapping.value = !state.swapping.value;
-            if (state.swapping.value) state.said.value = words.swapTo;
-          }}
-        >
-          {words.swapWith}
-        </Label>
-        {model.blocks
-          .filter(({ key }) => key !== block.key)
-          .map(({ key, name }) => (
-            <Label key={key} onClick={() => edit((text) => putBlock(text, at, key), words.putHere(name))}>
-              {words.putHere(name)}
-            </Label>
-          ))}
-      </div>
+      <DoWith {...hand} />
       <RowOf at={at} placed={placed} />
-      <div class="row" role="group" aria-label={words.fillAll(block.name)}>
-        <span class="figure">{words.fillAll(block.name)}</span>
-        {(Object.keys(words.rules) as FillRule[]).map((rule) => (
-          <button key={rule} type="button" class="act" onClick={() => fill(block.key, rule, placed.turn)}>
-            {words.rules[rule]}
-          </button>
-        ))}
-        {chance.value === 0 ? null : (
-          <Stepper
-            what={words.rules.chance}
-            value={words.chanceNumber(chance.value)}
-            less={() => fill(block.key, "chance", placed.turn, Math.max(1, chance.value - 1))}
-            more={() => fill(block.key, "chance", placed.turn)}
-          />
-        )}
-      </div>
-      {model.blocks.length < 2 ? null : (
-        <div class="row" role="group" aria-label={words.fillWith(block.name)}>
-          <span class="figure">{words.fillWith(block.name)}</span>
-          {(Object.keys(words.puts) as PutRule[]).map((rule) => (
-            <button
-              key={rule}
-              type="button"
-              class="act"
-              onClick={() =>
-                edit(
-                  (text) => fillBlocks(text, block.key, rule, at),
-                  `${words.fillWith(block.name)} ${words.puts[rule]}.`,
-                )
-              }
-            >
-              {words.puts[rule]}
-            </button>
-          ))}
-        </div>
-      )}
+      <TurnRules {...hand} />
+      {model.blocks.length < 2 ? null : <PutRules {...hand} />}
       <ColoursHere at={at} placed={placed} />
     </>
   );

@@ -55,6 +55,44 @@ function blocksTo(top: Picture, { x, y }: Point): { across: number; down: number
   };
 }
 
+interface Count {
+  across: number;
+  down: number;
+}
+
+/** How large the quilt would be were the corner let go. */
+function SizeDrawn({ top, per, to }: { top: Picture; per: number; to: Count }) {
+  const { across: w, down: h } = top;
+  const now = counts();
+  const pitch = { x: top.centre.across / now.across, y: top.centre.down / now.down };
+  return (
+    <g aria-hidden="true">
+      <rect
+        class="next"
+        stroke-width={per * 2}
+        x="0"
+        y="0"
+        width={w + (to.across - now.across) * pitch.x}
+        height={h + (to.down - now.down) * pitch.y}
+      />
+      <text class="ru big" font-size={per * 14} x={w / 2} y={h / 2} text-anchor="middle">
+        {to.across} × {to.down}
+      </text>
+    </g>
+  );
+}
+
+/** An arrow key makes the quilt a block larger or smaller. */
+function sizeByKey(event: KeyboardEvent): void {
+  const [across, down] =
+    { ArrowLeft: [-1, 0], ArrowRight: [1, 0], ArrowUp: [0, -1], ArrowDown: [0, 1] }[event.key] ?? [];
+  if (across === undefined || down === undefined) return;
+  const now = counts();
+  sizeTo(now.across + across, now.down + down);
+  event.preventDefault();
+  event.stopPropagation();
+}
+
 /** Four small squares at the quilt's lower right corner, outside it: they drag by whole blocks, and arrows move them. */
 export function CornerHandle({
   top,
@@ -69,31 +107,9 @@ export function CornerHandle({
   const tab = { x: w + per * 3, y: h + per * 3, side: per * 15 };
   const drag = corner.value;
   const now = counts();
-  const key = (event: KeyboardEvent) => {
-    const step = { ArrowLeft: [-1, 0], ArrowRight: [1, 0], ArrowUp: [0, -1], ArrowDown: [0, 1] }[event.key];
-    if (step === undefined) return;
-    sizeTo(now.across + step[0]!, now.down + step[1]!);
-    event.preventDefault();
-    event.stopPropagation();
-  };
-  const pitch = { x: top.centre.across / now.across, y: top.centre.down / now.down };
   return (
     <>
-      {drag === null ? null : (
-        <g aria-hidden="true">
-          <rect
-            class="next"
-            stroke-width={per * 2}
-            x="0"
-            y="0"
-            width={w + (drag.across - now.across) * pitch.x}
-            height={h + (drag.down - now.down) * pitch.y}
-          />
-          <text class="ru big" font-size={per * 14} x={w / 2} y={h / 2} text-anchor="middle">
-            {drag.across} × {drag.down}
-          </text>
-        </g>
-      )}
+      {drag === null ? null : <SizeDrawn top={top} per={per} to={drag} />}
       <text class="ru" font-size={per * 9} x={w - per} y={h + per * 14} text-anchor="end" aria-hidden="true">
         {words.wholeBlocks}
       </text>
@@ -108,7 +124,7 @@ export function CornerHandle({
         aria-valuemax={100}
         aria-valuenow={now.across}
         aria-valuetext={`${now.across} ${words.across}, ${now.down} ${words.down}`}
-        onKeyDown={key}
+        onKeyDown={sizeByKey}
         onTouchStart={keepPage}
         onPointerDown={(event) => {
           event.currentTarget.setPointerCapture(event.pointerId);
@@ -182,38 +198,100 @@ function WidthGrip({ x, y, per, text }: Point & { per: number; text: string }) {
   );
 }
 
-/** The middle of a ring: its stitches, to be dragged by the marks of the ruler, or moved by + and −. */
-export function RingHandle({
-  ring,
-  index,
-  per,
-  at,
-}: {
-  ring: RingPicture;
-  index: number;
-  per: number;
-  at: (event: PointerEvent) => Point;
-}) {
-  const border = state.model.value.borders[index];
-  const width = ticksOf(border?.width, state.model.value.unit);
-  const drag = widening.value;
+/** Plus and minus, or arrows, make a border a mark wider or narrower. */
+function widenByKey(index: number, event: KeyboardEvent): void {
+  const marks = { "+": 1, "=": 1, ArrowUp: 1, ArrowRight: 1, "-": -1, ArrowDown: -1, ArrowLeft: -1 }[
+    event.key
+  ];
+  if (marks === undefined) return;
+  widen(index, marks);
+  event.preventDefault();
+  event.stopPropagation();
+}
+
+/** How wide the border would be were it let go. */
+function WidthDrawn({ ring, per, text }: { ring: RingPicture; per: number; text: string }) {
+  return (
+    <text
+      class="ru big"
+      font-size={per * 14}
+      x={ring.x + ring.across / 2}
+      y={ring.y + ring.down / 2}
+      text-anchor="middle"
+    >
+      {text}
+    </text>
+  );
+}
+
+/** The line its stitches run on: half way between its edges. */
+function middleOf(ring: RingPicture) {
   const [side, end] = [ring.side / 2, ring.end / 2];
-  const box = {
+  return {
     x: ring.x + side,
     y: ring.y + end,
     width: Math.max(0, ring.across - 2 * side),
     height: Math.max(0, ring.down - 2 * end),
   };
+}
+
+interface HandleOfRing {
+  ring: RingPicture;
+  index: number;
+  per: number;
+  at: (event: PointerEvent) => Point;
+}
+
+/** What is dragged, by the marks of the ruler. */
+function RingGrip({ ring, index, per, at, width }: HandleOfRing & { width: number }) {
+  const border = state.model.value.borders[index];
   const mark = rulerMark();
-  const key = (event: KeyboardEvent) => {
-    const marks = { "+": 1, "=": 1, ArrowUp: 1, ArrowRight: 1, "-": -1, ArrowDown: -1, ArrowLeft: -1 }[
-      event.key
-    ];
-    if (marks === undefined) return;
-    widen(index, marks);
-    event.preventDefault();
-    event.stopPropagation();
+  const letGo = () => {
+    widening.value = null;
+    start = null;
   };
+  return (
+    <rect
+      class="ringgrip"
+      stroke-width={Math.max(per * 12, Math.min(ring.side, ring.end))}
+      role="slider"
+      tabIndex={0}
+      aria-label={`${words.border(index + 1, border?.fabric || border?.block || "")}, ${words.width}`}
+      aria-valuenow={Math.round(width / mark)}
+      aria-valuetext={lengthSaid(width)}
+      onKeyDown={(event) => widenByKey(index, event)}
+      onTouchStart={keepPage}
+      onPointerDown={(event) => {
+        event.currentTarget.setPointerCapture(event.pointerId);
+        start = at(event);
+        widening.value = { index, marks: 0 };
+        event.stopPropagation();
+      }}
+      onPointerMove={(event) => {
+        if (start === null || widening.value === null) return;
+        const marks = Math.round((outward(ring, start, at(event)) * UNIT) / mark);
+        // Never thinner than a mark.
+        widening.value = { index, marks: Math.max(marks, 1 - Math.round(width / mark)) };
+      }}
+      onPointerUp={(event) => {
+        const marks = widening.value?.marks ?? 0;
+        letGo();
+        event.stopPropagation();
+        widen(index, marks);
+      }}
+      onPointerCancel={letGo}
+      {...middleOf(ring)}
+    />
+  );
+}
+
+/** The middle of a ring: its stitches, to be dragged by the marks of the ruler, or moved by + and −. */
+export function RingHandle({ ring, index, per, at }: HandleOfRing) {
+  const border = state.model.value.borders[index];
+  const width = ticksOf(border?.width, state.model.value.unit);
+  const drag = widening.value;
+  const box = middleOf(ring);
+  const mark = rulerMark();
   const shown = drag?.index === index ? drag.marks * mark : 0;
   return (
     <>
@@ -224,54 +302,10 @@ export function RingHandle({
           <WidthGrip x={box.x + box.width / 2} y={box.y + box.height} per={per} text={lengthNumber(width)} />
         )}
         {shown === 0 || width === null ? null : (
-          <text
-            class="ru big"
-            font-size={per * 14}
-            x={ring.x + ring.across / 2}
-            y={ring.y + ring.down / 2}
-            text-anchor="middle"
-          >
-            {lengthSaid(Math.max(mark, width + shown))}
-          </text>
+          <WidthDrawn ring={ring} per={per} text={lengthSaid(Math.max(mark, width + shown))} />
         )}
       </g>
-      {width === null ? null : (
-        <rect
-          class="ringgrip"
-          stroke-width={Math.max(per * 12, Math.min(ring.side, ring.end))}
-          role="slider"
-          tabIndex={0}
-          aria-label={`${words.border(index + 1, border?.fabric || border?.block || "")}, ${words.width}`}
-          aria-valuenow={Math.round(width / mark)}
-          aria-valuetext={lengthSaid(width)}
-          onKeyDown={key}
-          onTouchStart={keepPage}
-          onPointerDown={(event) => {
-            event.currentTarget.setPointerCapture(event.pointerId);
-            start = at(event);
-            widening.value = { index, marks: 0 };
-            event.stopPropagation();
-          }}
-          onPointerMove={(event) => {
-            if (start === null || widening.value === null) return;
-            const marks = Math.round((outward(ring, start, at(event)) * UNIT) / mark);
-            // Never thinner than a mark.
-            widening.value = { index, marks: Math.max(marks, 1 - Math.round(width / mark)) };
-          }}
-          onPointerUp={(event) => {
-            const marks = widening.value?.marks ?? 0;
-            widening.value = null;
-            start = null;
-            event.stopPropagation();
-            widen(index, marks);
-          }}
-          onPointerCancel={() => {
-            widening.value = null;
-            start = null;
-          }}
-          {...box}
-        />
-      )}
+      {width === null ? null : <RingGrip ring={ring} index={index} per={per} at={at} width={width} />}
     </>
   );
 }

@@ -40,7 +40,7 @@ function insideOf(index: number): { across: number; down: number } {
     : { across: (ring.across - 2 * ring.side) * UNIT, down: (ring.down - 2 * ring.end) * UNIT };
 }
 
-interface Choice {
+export interface Choice {
   label: string;
   pressed?: boolean;
   act(): void;
@@ -64,39 +64,30 @@ export function Choices({ all }: { all: readonly Choice[] }) {
   );
 }
 
-/** What can be done with the border in hand: its fabric or its blocks, its corners, taking it away. */
-export function BorderHand({ index }: { index: number }) {
-  const border = state.model.value.borders[index];
-  if (border === undefined) return null;
-  const first = firstName();
-  const plain = border.block === "";
-  const squares = border.stones !== "" || border.stoneBlock !== "";
-  const mitred = border.corners === "mitred";
-  const all: Choice[] = [
+type Border = (typeof state.model.value.borders)[number];
+
+/** A plain border can be pieced; a pieced one be drawn, and made to come out. */
+function ofItsBlocks(border: Border, index: number): Choice[] {
+  if (border.block === "")
+    return [
+      {
+        label: words.pieceIt,
+        act: () =>
+          piece(
+            (text) => pieceBorder(text, index, insideOf(index), secondName(), secondName()),
+            words.piecedBorder,
+          ),
+      },
+    ];
+  const fitted = state.model.value.borders.slice(0, index).some(({ width }) => width === "fit");
+  return [
     {
-      label: words.useFabric(first),
-      act: () =>
-        edit(
-          (text) => (plain ? setBorder(text, index, "fabric", first) : plainBorder(text, index, first)),
-          words.useFabric(first),
-        ),
+      label: words.drawBlock(nameOf(border.block)),
+      act: () => {
+        state.sheet.value = { block: border.block };
+      },
     },
-    plain
-      ? {
-          label: words.pieceIt,
-          act: () =>
-            piece(
-              (text) => pieceBorder(text, index, insideOf(index), secondName(), secondName()),
-              words.piecedBorder,
-            ),
-        }
-      : {
-          label: words.drawBlock(nameOf(border.block)),
-          act: () => {
-            state.sheet.value = { block: border.block };
-          },
-        },
-    ...(plain || state.model.value.borders.slice(0, index).some(({ width }) => width === "fit")
+    ...(fitted
       ? []
       : [
           {
@@ -107,6 +98,14 @@ export function BorderHand({ index }: { index: number }) {
             },
           },
         ]),
+  ];
+}
+
+/** What stands in its corners: squares, blocks, or a mitre. */
+function ofItsCorners(border: Border, index: number): Choice[] {
+  const squares = border.stones !== "" || border.stoneBlock !== "";
+  const mitred = border.corners === "mitred";
+  return [
     {
       label: words.cornerSquares,
       pressed: squares,
@@ -121,8 +120,9 @@ export function BorderHand({ index }: { index: number }) {
             act: () => piece((text) => pieceBorderStones(text, index), words.pieceCorners),
           },
         ]),
-    ...(plain && !squares
-      ? [
+    ...(border.block !== "" || squares
+      ? []
+      : [
           {
             label: words.corner4,
             pressed: mitred,
@@ -132,15 +132,31 @@ export function BorderHand({ index }: { index: number }) {
                 words.corner4,
               ),
           },
-        ]
-      : []),
-    {
-      label: words.removeBorder,
-      act: () => {
-        state.borderInHand.value = null;
-        edit((text) => removeBorder(text, index), words.removeBorder);
-      },
-    },
+        ]),
   ];
+}
+
+/** What can be done with the border in hand: its fabric or its blocks, its corners, taking it away. */
+export function BorderHand({ index }: { index: number }) {
+  const border = state.model.value.borders[index];
+  if (border === undefined) return null;
+  const first = firstName();
+  const inFabric: Choice = {
+    label: words.useFabric(first),
+    act: () =>
+      edit(
+        (text) =>
+          border.block === "" ? setBorder(text, index, "fabric", first) : plainBorder(text, index, first),
+        words.useFabric(first),
+      ),
+  };
+  const away: Choice = {
+    label: words.removeBorder,
+    act: () => {
+      state.borderInHand.value = null;
+      edit((text) => removeBorder(text, index), words.removeBorder);
+    },
+  };
+  const all = [inFabric, ...ofItsBlocks(border, index), ...ofItsCorners(border, index), away];
   return <Choices all={all} />;
 }

@@ -6,6 +6,7 @@ import { words } from "../../words/index.ts";
 import { PhotoFills } from "../fabric/photo-fills.tsx";
 import { Group } from "../group.tsx";
 import * as state from "../state.ts";
+import { unitSaid } from "../unit-said.ts";
 import { Cloth } from "./cloth.tsx";
 
 /** Units of the tray with how many squares one usually takes. Patches of free shape have a drawing of their own. */
@@ -180,14 +181,14 @@ function InHand() {
   const turns = TURNS.get(kind) ?? [0];
   return (
     <div class="unitinhand">
-      <b>{words.unitNamed(kind)}</b>
+      <b>{unitSaid(kind)}</b>
       {turns.length < 2 ? null : (
-        <Group name="handturns" label={words.unitNamed(kind)}>
+        <Group name="handturns" label={unitSaid(kind)}>
           {turns.map((turn) => (
             <button
               key={turn}
               type="button"
-              aria-label={words.unitTurned(kind, turn)}
+              aria-label={words.unitTurned(unitSaid(kind), turn)}
               aria-pressed={state.tool.value === "lay" && state.turnInHand.value === turn}
               onClick={() => takeUnit(kind, turn)}
             >
@@ -235,7 +236,7 @@ function UnitRow({ unit }: { unit: string }) {
         }}
       >
         <UnitPicture kind={unit} turn={0} />
-        <span>{words.unitNamed(unit)}</span>
+        <span>{unitSaid(unit)}</span>
       </button>
       {turns.length < 2 ? null : (
         <span class="turns">
@@ -243,7 +244,7 @@ function UnitRow({ unit }: { unit: string }) {
             <button
               key={turn}
               type="button"
-              aria-label={words.unitTurned(unit, turn)}
+              aria-label={words.unitTurned(unitSaid(unit), turn)}
               aria-pressed={held && state.turnInHand.value === turn}
               tabIndex={-1}
               onClick={() => takeUnit(unit, turn)}

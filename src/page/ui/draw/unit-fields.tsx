@@ -7,6 +7,7 @@ import { edit } from "../actions.ts";
 import { Field } from "../field.tsx";
 import * as state from "../state.ts";
 import { lengthSaid, Stepper } from "../steps.tsx";
+import { unitSaid } from "../unit-said.ts";
 
 /** What the unit in hand can be told beside its fabrics: how many strips and how wide, how far its corners go. */
 export function UnitFields({ block }: { block: BlockModel }) {
@@ -25,7 +26,7 @@ export function UnitFields({ block }: { block: BlockModel }) {
   const parts = outlinesOf(cell, 1000 * 1000, 1000 * 1000, state.model.value.unit)?.parts.length ?? 0;
   const count = Number(cell.written.count) || parts;
   return (
-    <div class="row fields" role="group" aria-label={words.unitFieldsLabel(cell.kind)}>
+    <div class="row fields" role="group" aria-label={words.unitFieldsLabel(unitSaid(cell.kind))}>
       {fields.map((field) =>
         field === "count" ? (
           <Stepper

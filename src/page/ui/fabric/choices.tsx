@@ -5,6 +5,7 @@ import { lookForWays } from "../actions.ts";
 import { QuiltPicture } from "../quilt-picture.tsx";
 import * as state from "../state.ts";
 import { Label } from "../steps.tsx";
+import { unitSaid } from "../unit-said.ts";
 import { JustTaken, useTaking } from "./taking.tsx";
 
 const buysSaid = (buys: readonly string[]): string => (buys.length === 0 ? words.sameBuy : buys.join(", "));
@@ -64,7 +65,7 @@ function Ways({ chosen }: { chosen: Chosen & { what: "ways" } }) {
           <tbody key={unit} data-unit={unit}>
             <tr>
               <th colSpan={7} scope="colgroup">
-                {words.unitKind(tongue.unitNames.unit(unit), count)}
+                {words.unitKind(unitSaid(unit), count)}
               </th>
             </tr>
             {ways.map((way) => (

@@ -124,7 +124,6 @@ export const words: PageWords = {
   less: (what) => `${what}: weniger`,
   more: (what) => `${what}: mehr`,
   units: "Einheiten",
-  unitNamed: (kind) => kind,
   unitTurned: (kind, turn) => `${kind}, ${turned(turn)}`,
   tools: { lay: "Legen", colour: "Färben", off: "Wegnehmen" },
   toolsLabel: "Was ein Tippen tut",
@@ -141,8 +140,8 @@ export const words: PageWords = {
   tookOff: (square) => `${square} ist leer.`,
   coloured: (part, fabric, count) => `${part} in ${fabric}${count > 1 ? `, ${count} gleiche Kästchen` : ""}.`,
   partsTogether: (count) =>
-    `Die ${count} Flicken dieses Namens in einer Einheit sind aus einem Stoff. Für je einen eigenen Stoff werden sie mit ihren Ecken gezeichnet.`,
-  doesNotFit: (kind) => NO_FIT[kind] ?? `${kind} gibt es in dieser Form nicht.`,
+    `Die ${count} Patches dieses Namens in einer Einheit sind aus einem Stoff. Für je einen eigenen Stoff werden sie mit ihren Ecken gezeichnet.`,
+  doesNotFit: (kind, said) => NO_FIT[kind] ?? `${said}: das gibt es in dieser Form nicht.`,
   noRoom: "Dort ist kein Platz dafür.",
   nothingThere: "Dort liegt noch nichts.",
   leftEmpty: (count) => `${counted(count, "Kästchen ist", "Kästchen sind")} leer: nicht mitgerechnet.`,
