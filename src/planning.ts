@@ -29,6 +29,7 @@ export {
   QUARTER_CENTIMETRE_RULER,
   spokenLanguage,
   TICKS_PER,
+  writingOf,
 } from "./length/index.ts";
 export {
   type Cutting,

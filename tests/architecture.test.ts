@@ -40,7 +40,7 @@ const FLOOR_PLAN: Readonly<Record<string, Rule>> = {
     types: ["plan", "spec"],
     packages: ["csv-parse", "csv-stringify"],
   },
-  audit: { rooms: [], types: ["plan", "cutlist", "making", "quilt", "length"], packages: [] },
+  audit: { rooms: [], types: ["plan", "cutlist", "making", "quilt", "length", "diagnostics"], packages: [] },
   render: {
     rooms: ["words", "length", "diagnostics", "stock", "plan/proved"],
     types: ["plan", "quilt", "cutlist", "making", "stash", "choices", "savings", "state"],

@@ -52,4 +52,4 @@ export {
   timesRoot2,
 } from "./surd.ts";
 export type { LengthUnit, Ruler, Ticks } from "./types.ts";
-export { type Language, languageWritten, spokenLanguage } from "./writing.ts";
+export { type Language, languageWritten, spokenLanguage, writingOf } from "./writing.ts";

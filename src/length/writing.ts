@@ -21,7 +21,7 @@ const WRITINGS = {
 
 export type Language = keyof typeof WRITINGS;
 
-const LANGUAGES = Object.keys(WRITINGS) as Language[];
+export const LANGUAGES = Object.keys(WRITINGS) as [Language, ...Language[]];
 
 /** The language of a tag such as `de-AT` or `de_CH.UTF-8`; null for one that is not spoken here. */
 export function spokenLanguage(tag: string): Language | null {

@@ -1,5 +1,6 @@
-import { placesOf } from "../../src/engine/easing/places.ts";
-import { cutsOf, WORK_WEIGHTS, workOf } from "../../src/engine/easing/work-measure.ts";
+import { placeAt, spotsOf } from "../../src/engine/easing/places.ts";
+import { WORK_WEIGHTS, workOf } from "../../src/engine/easing/work-measure.ts";
+import { paidFor } from "../../src/engine/easing/work-program.ts";
 import { lessenWork, pack } from "../../src/engine/index.ts";
 import { highsSolver } from "../../src/engine/solver/highs.ts";
 import type { BenchCase } from "./cases.ts";
@@ -40,21 +41,16 @@ export async function easing(cases: readonly BenchCase[], log: (text: string) =>
       before[part] += was[part];
       after[part] += is[part];
     }
-    const [place] = placesOf(problem, eased, limit);
+    const [place] = spotsOf(problem, eased, limit).flatMap((spot) => placeAt(problem, spot, TABLE) ?? []);
     if (place === undefined) continue;
     const { kinds, run, demand, room, beside } = place;
-    const widths = new Set(beside.map(({ shape }) => shape.height));
-    const sizes = new Set(beside.flatMap(({ shape }) => cutsOf(shape, TABLE).sizes));
-    const bound = leastWork(
-      { kinds, run, demand, limit: room, table: TABLE, paid: { widths, sizes } },
-      solver,
-      YARDSTICK,
-    );
+    const paid = paidFor(beside);
+    const bound = leastWork({ kinds, run, demand, limit: room, paid }, solver, YARDSTICK);
     if (bound === null) continue;
     // What the strips of the whole width take is the same in every plan.
     const same = wholeStrips(
       beside.reduce((sum, { count }) => sum + count, 0),
-      widths.size,
+      paid.widths.size,
     );
     const bar = Math.min(is.total, same + bound);
     asked += 1;

@@ -1,9 +1,10 @@
 import { countKinds, type Filling, type Segment } from "../oracles/oracle.ts";
 import { dealer, type StripCount, toSections } from "../problem/assemble.ts";
-import type { Counts } from "../problem/counts.ts";
+import { type Counts, sum } from "../problem/counts.ts";
 import { scale } from "../problem/layouts.ts";
 import { gatherKinds, gcd, type Kind } from "../problem/reduce.ts";
 import type {
+  CuttingTable,
   PackingProblem,
   PackingResult,
   Section,
@@ -11,7 +12,7 @@ import type {
   StockLayout,
   StripSection,
 } from "../types.ts";
-import { type Measured, type SegmentShape, type StripShape, segmentShape, shapesOf } from "./work-measure.ts";
+import { type Measured, stripsOf } from "./work-measure.ts";
 
 /** Strips that may be rearranged among themselves: those of the roll, of one sheet, or beside one group of bands. */
 export interface Place {
@@ -31,7 +32,7 @@ export interface Place {
 }
 
 /** Where some strips lie, and how to take others in their place. */
-interface Spot {
+export interface Spot {
   sections: readonly Section[];
   run: number;
   /** All that the sections may take. */
@@ -40,15 +41,8 @@ interface Spot {
   replace(sections: Section[]): PackingResult;
 }
 
-/**
- * The places of a plan in turn, the roll first; it may be used up to `lengthLimit`. Strips of the whole width, and those
- * that hold a run of shapes, stay as they are: what the work of others would be is not known.
- */
-export function placesOf(problem: PackingProblem, result: PackingResult, lengthLimit: number): Place[] {
-  return spotsOf(problem, result, lengthLimit).flatMap((spot) => placeAt(problem, spot) ?? []);
-}
-
-function spotsOf(problem: PackingProblem, result: PackingResult, lengthLimit: number): Spot[] {
+/** The spots of a plan in turn, the roll first; it may be used up to `lengthLimit`. */
+export function spotsOf(problem: PackingProblem, result: PackingResult, lengthLimit: number): Spot[] {
   const spots = result.layouts.map((layout, l): Spot[] => {
     const put = (sections: Section[]): StockLayout[] =>
       result.layouts.map((other, i) => (i === l ? { ...layout, sections } : other));
@@ -90,14 +84,17 @@ function withRoll(
 }
 
 function lengthOf(sections: readonly Section[]): number {
-  return sections.reduce(
-    (sum, section) =>
-      sum + section.count * (section.kind === "strips" ? section.column.along : section.along),
-    0,
+  return sum(
+    sections,
+    (section) => section.count * (section.kind === "strips" ? section.column.along : section.along),
   );
 }
 
-function placeAt(problem: PackingProblem, spot: Spot): Place | null {
+/**
+ * The strips that may be rearranged at a spot; null when there are none. Those of the whole width, and those that hold a
+ * run of shapes, stay as they are: what the work of others would be is not known.
+ */
+export function placeAt(problem: PackingProblem, spot: Spot, table: CuttingTable): Place | null {
   const { run, transposed, sections, replace } = spot;
   const isOpen = (section: Section): section is StripSection =>
     section.kind === "strips" && mayChange(problem, section, run);
@@ -125,7 +122,7 @@ function placeAt(problem: PackingProblem, spot: Spot): Place | null {
     ...{ kinds, step, strips, run: Math.floor(run / step) },
     demand: kinds.map(({ demand }) => demand),
     room: Math.floor((spot.length - lengthOf(kept)) / step),
-    beside: shapesOf(problem, replace(kept), step),
+    beside: stripsOf(problem, replace(kept), step, table),
     put: (others) => replace([...kept, ...scale(toSections(kinds, others, dealer(kinds)), step)]),
   };
 }
@@ -156,19 +153,4 @@ function readStrip(
     return Array.from({ length: count }, () => ({ width: Math.floor(across / step), stack: placed }));
   });
   return { level: -1, height: Math.floor(height), counts: countKinds(segments, kinds.length), segments };
-}
-
-/** The shape of a filling, sizes from the kinds. */
-export function shapeOf(kinds: readonly Kind[], run: number, filling: Filling): StripShape {
-  const segments = new Map<string, SegmentShape>();
-  for (const { width, stack } of filling.segments) {
-    const rows = stack.map(({ kind, lie }) => {
-      const { width: across, height } = kinds[kind]!.lies[lie]!;
-      return { width: across, height, count: 1 };
-    });
-    const shape = segmentShape(width, 1, rows);
-    const known = segments.get(shape.key);
-    segments.set(shape.key, known === undefined ? shape : { ...shape, count: known.count + 1 });
-  }
-  return { run, height: filling.height, segments: [...segments.values()] };
 }

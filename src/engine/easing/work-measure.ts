@@ -1,3 +1,6 @@
+import type { Filling } from "../oracles/oracle.ts";
+import { sum } from "../problem/counts.ts";
+import type { Kind } from "../problem/reduce.ts";
 import type { CuttingTable, PackingProblem, PackingResult, Section, SegmentUse } from "../types.ts";
 
 /**
@@ -43,44 +46,26 @@ export const WORK_WEIGHTS = {
 /** A table on which no cut is too long and no part too narrow. */
 export const ANY_TABLE: CuttingTable = { across: Infinity, inside: Infinity, narrow: 0 };
 
-/** Equal segments of a strip as the ruler sees them. */
-export interface SegmentShape {
-  /** Sizes of all that is in it: equal texts mean equal cuts. */
-  key: string;
+/** A segment of a strip as the ruler sees it: sizes only, whatever the items are called. */
+interface Segment {
   width: number;
   count: number;
-  rows: readonly { width: number; height: number; count: number }[];
+  rows: readonly Row[];
 }
 
-/** A strip as the ruler sees it: sizes only, whatever the items are called. */
-export interface StripShape {
-  run: number;
+interface Row {
+  width: number;
   height: number;
-  segments: readonly SegmentShape[];
-}
-
-/** Strips of one shape, and how many. */
-export interface Measured {
-  shape: StripShape;
   count: number;
 }
 
-/** A segment of the given rows; rows come in any order. */
-export function segmentShape(width: number, count: number, rows: SegmentShape["rows"]): SegmentShape {
-  const merged = new Map<string, { width: number; height: number; count: number }>();
-  for (const row of rows) {
-    const key = `${row.width}x${row.height}`;
-    const known = merged.get(key);
-    if (known === undefined) merged.set(key, { ...row });
-    else known.count += row.count;
-  }
-  const sorted = [...merged].sort(([a], [b]) => (a < b ? -1 : 1));
-  const key = `${width}:${sorted.map(([size, row]) => `${row.count}*${size}`).join("+")}`;
-  return { key, width, count, rows: sorted.map(([, row]) => row) };
-}
-
-/** The cuts made in one strip and the ruler settings they need beside the strip's own width. */
-export interface StripCuts {
+/** The cuts made in one strip, and the ruler settings they need beside the strip's own width. */
+export interface StripWork {
+  height: number;
+  /** How many it holds of each segment: equal texts mean equal cuts. */
+  held: ReadonlyMap<string, number>;
+  /** All of it, in any order of its segments. */
+  text: string;
   subcuts: number;
   trims: number;
   sizes: number[];
@@ -89,31 +74,43 @@ export interface StripCuts {
   narrow: number;
 }
 
-export function cutsOf(shape: StripShape, table: CuttingTable): StripCuts {
-  const { run, height, segments } = shape;
+/** Strips of one kind, and how many. */
+export interface Measured {
+  strip: StripWork;
+  count: number;
+}
+
+/** The work of one strip of a run. */
+function stripWork(
+  run: number,
+  height: number,
+  segments: readonly Segment[],
+  table: CuttingTable,
+): StripWork {
+  const held = heldBy(segments);
   const sizes = new Set<number>();
-  const runHeights = new Set<number>();
+  const lower = new Set<number>();
   let subcuts = 0;
   let trims = 0;
-  let used = 0;
   let narrow = height < table.narrow ? 1 : 0;
   let alongAgain = false;
   for (const { width, count, rows } of segments) {
-    used += width * count;
     if (width < table.narrow) narrow += count;
     if (width < run) {
       subcuts += count;
       sizes.add(width);
     }
-    const stacked = rows.reduce((sum, row) => sum + row.count, 0);
-    const filled = rows.reduce((sum, row) => sum + row.height * row.count, 0);
+    const stacked = sum(rows, (row) => row.count);
+    const filled = sum(rows, (row) => row.height * row.count);
     if (stacked > 1) {
       alongAgain = true;
-      for (const row of rows) if (row.height < table.narrow) narrow += row.count * count;
       subcuts += (stacked - 1) * count;
       if (filled < height) trims += count;
-      for (const row of rows) sizes.add(row.height);
-    } else if (filled < height) runHeights.add(filled);
+      for (const row of rows) {
+        if (row.height < table.narrow) narrow += row.count * count;
+        sizes.add(row.height);
+      }
+    } else if (filled < height) lower.add(filled);
     for (const row of rows) {
       if (row.width === width) continue;
       trims += row.count * count;
@@ -121,81 +118,81 @@ export function cutsOf(shape: StripShape, table: CuttingTable): StripCuts {
     }
   }
   // The last segment of a strip used to its very end is free already.
-  if (used === run && subcuts > 0) subcuts--;
+  if (subcuts > 0 && sum(segments, ({ width, count }) => width * count) === run) subcuts--;
   const across = subcuts;
-  for (const size of runHeights) sizes.add(size);
-  trims += runHeights.size;
-  subcuts += trims;
-  const turns = (across > 0 ? 1 : 0) + (alongAgain || runHeights.size > 0 ? 1 : 0);
+  // Neighbours of one height are trimmed in one cut.
+  for (const size of lower) sizes.add(size);
+  trims += lower.size;
+  const turns = (across > 0 ? 1 : 0) + (alongAgain || lower.size > 0 ? 1 : 0);
   // Every subcut is as long as the strip is wide, but for the trims along it.
   const long = (run > table.across ? 1 : 0) + (height > table.inside ? across : 0);
-  return { subcuts, trims, sizes: [...sizes], turns, long, narrow };
+  const text = `${height}:${[...held].map(([key, count]) => `${count}*${key}`).sort()}`;
+  return { height, held, text, subcuts: subcuts + trims, trims, sizes: [...sizes], turns, long, narrow };
+}
+
+function heldBy(segments: readonly Segment[]): ReadonlyMap<string, number> {
+  const held = new Map<string, number>();
+  for (const { width, count, rows } of segments) {
+    const sizes = new Map<string, number>();
+    for (const row of rows) {
+      const size = `${row.width}x${row.height}`;
+      sizes.set(size, (sizes.get(size) ?? 0) + row.count);
+    }
+    const key = `${width}:${[...sizes].map(([size, times]) => `${times}*${size}`).sort()}`;
+    held.set(key, (held.get(key) ?? 0) + count);
+  }
+  return held;
+}
+
+/** The work of a strip filled so, sizes from the kinds. */
+export function fillingWork(
+  kinds: readonly Kind[],
+  run: number,
+  { height, segments }: Filling,
+  table: CuttingTable,
+): StripWork {
+  const shapes = segments.map(({ width, stack }) => {
+    const rows = stack.map(({ kind, lie }): Row => ({ ...kinds[kind]!.lies[lie]!, count: 1 }));
+    return { width, count: 1, rows };
+  });
+  return stripWork(run, height, shapes, table);
 }
 
 /** Work of one strip whatever else is cut: all but its settings and its kind. */
-export function workOfStrip({ subcuts, trims, long, narrow }: StripCuts): number {
-  const weights = WORK_WEIGHTS;
-  return (
-    weights.strips +
-    weights.long * long +
-    weights.narrow * narrow +
-    weights.subcuts * subcuts +
-    weights.trims * trims
-  );
+export function workOfStrip({ subcuts, trims, long, narrow }: StripWork): number {
+  const { strips, long: each, narrow: part, subcuts: subcut, trims: trim } = WORK_WEIGHTS;
+  return strips + each * long + part * narrow + subcut * subcuts + trim * trims;
 }
 
-/** Work of strips given by their shapes, each cut `count` times. */
-export function measureStrips(
-  strips: readonly Measured[],
-  table: CuttingTable,
-  cutsIn: (shape: StripShape) => StripCuts = (shape) => cutsOf(shape, table),
-): WorkMeasure {
-  const widths = new Set<number>();
-  const sizes = new Set<number>();
-  const work = { strips: 0, long: 0, narrow: 0, subcuts: 0, trims: 0 };
-  let total = 0;
-  for (const { shape, count } of strips) {
-    const cuts = cutsIn(shape);
-    total += workOfStrip(cuts) * count;
-    work.strips += count;
-    work.long += cuts.long * count;
-    work.narrow += cuts.narrow * count;
-    work.subcuts += cuts.subcuts * count;
-    work.trims += cuts.trims * count;
-    widths.add(shape.height);
-    for (const size of cuts.sizes) sizes.add(size);
+/** Work of strips that are each cut `count` times. */
+export function measureStrips(strips: readonly Measured[]): WorkMeasure {
+  const all = (part: "long" | "narrow" | "subcuts" | "trims") =>
+    sum(strips, ({ strip, count }) => strip[part] * count);
+  const widths = new Set(strips.map(({ strip }) => strip.height));
+  const sizes = new Set(strips.flatMap(({ strip }) => strip.sizes));
+  const distinct = distinctStrips(strips);
+  const work = {
+    strips: sum(strips, ({ count }) => count),
+    settings: widths.size + sizes.size,
+    kinds: distinct.length,
+    turns: sum(distinct, ({ turns }) => turns),
+    ...{ long: all("long"), narrow: all("narrow"), subcuts: all("subcuts"), trims: all("trims") },
+  };
+  const parts = Object.keys(WORK_WEIGHTS) as (keyof typeof WORK_WEIGHTS)[];
+  return { ...work, total: sum(parts, (part) => WORK_WEIGHTS[part] * work[part]) };
+}
+
+/** Strips that hold only part of what another of the same width holds are left out. */
+function distinctStrips(strips: readonly Measured[]): StripWork[] {
+  const kept: StripWork[] = [];
+  for (const { strip } of strips) {
+    const isPart = (part: StripWork, whole: StripWork) =>
+      part.height === whole.height && within(part.held, whole.held);
+    if (kept.some((other) => isPart(strip, other))) continue;
+    for (let i = kept.length - 1; i >= 0; i--) if (isPart(kept[i]!, strip)) kept.splice(i, 1);
+    kept.push(strip);
   }
-  const settings = widths.size + sizes.size;
-  const distinct = distinctShapes(strips.map(({ shape }) => shape));
-  const kinds = distinct.length;
-  const turns = distinct.reduce((sum, shape) => sum + cutsIn(shape).turns, 0);
-  const weights = WORK_WEIGHTS;
-  total += weights.settings * settings + weights.kinds * kinds + weights.turns * turns;
-  return { ...work, settings, kinds, turns, total };
-}
-
-/** Shapes that hold only part of what another of the same width holds are left out. */
-function distinctShapes(shapes: readonly StripShape[]): StripShape[] {
-  const byWidth = new Map<number, { shape: StripShape; held: ReadonlyMap<string, number> }[]>();
-  for (const shape of shapes) {
-    const held = heldBy(shape);
-    const list = byWidth.get(shape.height) ?? [];
-    if (list.some((other) => within(held, other.held))) continue;
-    byWidth.set(shape.height, [...list.filter((other) => !within(other.held, held)), { shape, held }]);
-  }
-  return [...byWidth.values()].flatMap((list) => list.map(({ shape }) => shape));
-}
-
-const HELD = new WeakMap<StripShape, ReadonlyMap<string, number>>();
-
-/** How many of each segment a strip holds; counted once for each shape, which is plain data and stays as it is. */
-function heldBy(shape: StripShape): ReadonlyMap<string, number> {
-  const known = HELD.get(shape);
-  if (known !== undefined) return known;
-  const held = new Map<string, number>();
-  for (const { key, count } of shape.segments) held.set(key, (held.get(key) ?? 0) + count);
-  HELD.set(shape, held);
-  return held;
+  return kept;
 }
 
 function within(part: ReadonlyMap<string, number>, whole: ReadonlyMap<string, number>): boolean {
@@ -209,43 +206,46 @@ export function workOf(
   result: PackingResult,
   table: CuttingTable = ANY_TABLE,
 ): WorkMeasure {
-  return measureStrips(shapesOf(problem, result, 1), table);
+  return measureStrips(stripsOf(problem, result, 1, table));
 }
 
 /**
- * Shapes of all strips of a plan, sizes divided by `step`; those that hold runs of shapes are left out. A band section is
- * one strip whose segments are the bands.
+ * All strips of a plan, sizes divided by `step`, those of the table too; those that hold runs of shapes are left out. A
+ * band section is one strip whose segments are the bands.
  */
-export function shapesOf(problem: PackingProblem, result: PackingResult, step: number): Measured[] {
-  const { items } = problem;
+export function stripsOf(
+  { items, sheets, roll }: PackingProblem,
+  { layouts }: PackingResult,
+  step: number,
+  { across, inside, narrow }: CuttingTable,
+): Measured[] {
   const inSteps = (size: number): number => Math.floor(size / step);
-  const toShape = ({ across, count, stack }: SegmentUse, transposed: boolean): SegmentShape =>
-    segmentShape(
-      inSteps(across),
-      count,
-      stack.map((use) => {
-        const item = items[use.item]!;
-        const swap = use.turned !== transposed;
-        const [width, height] = swap ? [item.along, item.across] : [item.across, item.along];
-        return { width: inSteps(width), height: inSteps(height), count: use.count };
-      }),
-    );
-  const ofSection = (section: Section, width: number, transposed: boolean, times: number): Measured[] => {
-    const uses = section.kind === "strips" ? section.column.segments : section.bands;
-    if (uses.some(({ stack }) => stack.some(({ item }) => items[item]!.nest !== undefined))) return [];
-    const height = section.kind === "strips" ? section.column.along : section.along;
-    const segments = uses.map((use) => toShape(use, transposed));
-    const count = section.count * times;
-    const shape = { run: inSteps(width), height: inSteps(height), segments };
-    const rest =
-      section.kind === "strips"
-        ? []
-        : section.rest.flatMap((one) => ofSection(one, section.restAcross, transposed, count));
-    return [{ shape, count }, ...rest];
+  const table = { across: across / step, inside: inside / step, narrow: narrow / step };
+  const segmentOf = ({ across, count, stack }: SegmentUse, transposed: boolean): Segment => {
+    const rows = stack.map((use): Row => {
+      const item = items[use.item]!;
+      const [width, height] =
+        use.turned !== transposed ? [item.along, item.across] : [item.across, item.along];
+      return { width: inSteps(width), height: inSteps(height), count: use.count };
+    });
+    return { width: inSteps(across), count, rows };
   };
-  return result.layouts.flatMap(({ sections, sheet, stock, firstCut, count }) => {
+  const ofSection = (section: Section, run: number, transposed: boolean, times: number): Measured[] => {
+    const isBand = section.kind === "bands";
+    const uses = isBand ? section.bands : section.column.segments;
+    if (uses.some(({ stack }) => stack.some(({ item }) => items[item]!.nest !== undefined))) return [];
+    const height = inSteps(isBand ? section.along : section.column.along);
+    const segments = uses.map((use) => segmentOf(use, transposed));
+    const count = section.count * times;
+    const rest = isBand ? section.rest : [];
+    return [
+      { strip: stripWork(inSteps(run), height, segments, table), count },
+      ...rest.flatMap((one) => ofSection(one, isBand ? section.restAcross : 0, transposed, count)),
+    ];
+  };
+  return layouts.flatMap(({ sections, sheet, stock, firstCut, count }) => {
     const transposed = firstCut === "along";
-    const cloth = stock === "sheet" ? problem.sheets[sheet]! : { across: problem.roll?.width ?? 0, along: 0 };
+    const cloth = stock === "sheet" ? sheets[sheet]! : { across: roll?.width ?? 0, along: 0 };
     const run = transposed ? cloth.along : cloth.across;
     return sections.flatMap((section) => ofSection(section, run, transposed, count));
   });

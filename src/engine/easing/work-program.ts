@@ -1,11 +1,10 @@
 import type { Filling } from "../oracles/oracle.ts";
 import type { StripCount } from "../problem/assemble.ts";
-import type { Counts } from "../problem/counts.ts";
+import { type Counts, sum } from "../problem/counts.ts";
 import type { Kind } from "../problem/reduce.ts";
 import type { Entry, Solver } from "../solver/types.ts";
 import type { CuttingTable } from "../types.ts";
-import { shapeOf } from "./places.ts";
-import { cutsOf, WORK_WEIGHTS, workOfStrip } from "./work-measure.ts";
+import { fillingWork, type Measured, type StripWork, WORK_WEIGHTS, workOfStrip } from "./work-measure.ts";
 
 /** Strips to choose from, and what choosing them must keep to. */
 export interface WorkQuestion {
@@ -14,20 +13,18 @@ export interface WorkQuestion {
   demand: Counts;
   /** Most length the strips may take. */
   limit: number;
-  /** In the same steps as the kinds. */
-  table: CuttingTable;
   /** Ruler settings the rest of the plan needs anyway. */
   paid: { widths: ReadonlySet<number>; sizes: ReadonlySet<number> };
 }
 
-/** A filling with its share of the work and the subcut sizes it needs. */
+/** A filling with its share of the work. */
 export interface Column {
   filling: Filling;
+  strip: StripWork;
   /** Work of every such strip. */
   each: number;
   /** Work of having such strips at all: of telling them apart and turning the mat for them. */
   once: number;
-  sizes: number[];
 }
 
 /** Columns to search among, and prices that bound from below what is left of the work. */
@@ -38,10 +35,42 @@ export interface PricedColumns {
   perLength: number;
 }
 
-export function toColumn({ kinds, run, table }: WorkQuestion, filling: Filling): Column {
-  const cuts = cutsOf(shapeOf(kinds, run, filling), table);
-  const once = WORK_WEIGHTS.kinds + WORK_WEIGHTS.turns * cuts.turns;
-  return { filling, each: workOfStrip(cuts), once, sizes: cuts.sizes };
+export function toColumn(kinds: readonly Kind[], run: number, table: CuttingTable, filling: Filling): Column {
+  const strip = fillingWork(kinds, run, filling, table);
+  const once = WORK_WEIGHTS.kinds + WORK_WEIGHTS.turns * strip.turns;
+  return { filling, strip, each: workOfStrip(strip), once };
+}
+
+/** The ruler settings of strips that are cut anyway. */
+export function paidFor(strips: readonly Measured[]): WorkQuestion["paid"] {
+  return {
+    widths: new Set(strips.map(({ strip }) => strip.height)),
+    sizes: new Set(strips.flatMap(({ strip }) => strip.sizes)),
+  };
+}
+
+/**
+ * Whether a plan with such strips may be no more work than `bar`. Whatever the plan, a piece takes a cut or ends its
+ * strip, the ruler is set to both measures of every piece, and widths side by side in strips are no longer than these.
+ */
+export function mayServe({ kinds, run, demand, paid }: WorkQuestion, isStacked: boolean, bar: number) {
+  const wanted = kinds.map(({ lies }, k) => (demand[k]! > 0 ? lies.filter(({ width }) => width <= run) : []));
+  const measures = wanted.flatMap((lies) => lies.flatMap(({ width, height }) => [width, height]));
+  const needed = [...new Set(measures)].filter(
+    (size) => size < run && !paid.sizes.has(size) && !paid.widths.has(size),
+  );
+  const narrowest = wanted.map((lies) => Math.min(...lies.map(({ width }) => width)));
+  return ({ filling: { counts, height }, strip, each }: Column): boolean => {
+    const left = demand.map((count, k) => Math.max(0, count - counts[k]!));
+    const pieces = sum(left, (count) => count);
+    const across = sum(left, (count, k) => (count > 0 ? count * narrowest[k]! : 0));
+    const strips = isStacked ? Math.min(1, pieces) : Math.ceil(across / run);
+    const fresh = strip.sizes.filter((size) => !paid.sizes.has(size));
+    if (!paid.widths.has(height)) fresh.push(height);
+    const settings = fresh.length + needed.filter((size) => !fresh.includes(size)).length;
+    const { strips: ofStrip, settings: ofSetting, subcuts } = WORK_WEIGHTS;
+    return each + ofSetting * settings + (ofStrip - subcuts) * strips + subcuts * pieces <= bar;
+  };
 }
 
 /** The `most` columns that the linear program of strips and cuts alone likes best; the first `keep` always stay. */
@@ -115,7 +144,10 @@ function textMade(filling: Filling): string {
   return `${filling.height}:${segments.sort().join("|")}`;
 }
 
-/** Equal fillings counted together, empty ones left out. */
+/**
+ * Equal fillings counted together, empty ones left out; in one order, the highest first, so that what is made of them is
+ * the same however they came about.
+ */
 export function gather(strips: readonly StripCount[]): StripCount[] {
   const byText = new Map<string, StripCount>();
   for (const { filling, count } of strips) {
@@ -124,5 +156,6 @@ export function gather(strips: readonly StripCount[]): StripCount[] {
     const known = byText.get(text);
     byText.set(text, { filling: known?.filling ?? filling, count: (known?.count ?? 0) + count });
   }
-  return [...byText.values()];
+  const texts = [...byText].sort(([a, p], [b, q]) => q.filling.height - p.filling.height || (a < b ? -1 : 1));
+  return texts.map(([, strip]) => strip);
 }

@@ -24,7 +24,7 @@ export interface ChosenWay {
   /** It is what the file has. */
   now: boolean;
   text: string;
-  /** Fabrics of which another amount is bought: `night 7/8 yd`. */
+  /** Fabrics of which another amount is bought, `night 7/8 yd`; of the way there is, those that differ in another. */
   buys: string[];
   cuts: number;
   seams: number;
@@ -59,10 +59,20 @@ interface Buys {
   buy: string;
 }
 
+/** A fabric with what is bought of it; the figure stays with its measure. */
+const buysOf = ({ fabric, buy }: Buys): string =>
+  `${fabric} ${buy === "" ? "–" : typeset(buy).replaceAll(" ", "\u00a0")}`;
+
 const unlike = (fabrics: readonly Buys[], now: readonly Buys[]): string[] =>
-  fabrics
-    .filter(({ fabric, buy }) => now.find((one) => one.fabric === fabric)?.buy !== buy)
-    .map(({ fabric, buy }) => typeset(`${fabric} ${buy === "" ? "–" : buy}`));
+  fabrics.filter(({ fabric, buy }) => now.find((one) => one.fabric === fabric)?.buy !== buy).map(buysOf);
+
+/** What is bought now of the fabrics that another way buys otherwise; of all, where none does. */
+function boughtNow(now: readonly Buys[], others: readonly (readonly Buys[])[]): string[] {
+  const differ = now.filter(({ fabric, buy }) =>
+    others.some((other) => other.find((one) => one.fabric === fabric)?.buy !== buy),
+  );
+  return (differ.length === 0 ? now : differ).map(buysOf);
+}
 
 function figuresOf({ fabrics, strips, subcuts, seams, biasEdges, minutes }: Figures, now: Figures) {
   return {
@@ -94,11 +104,15 @@ export async function chooseWays(text: string, solve: Solve, told: Told): Promis
         .filter((row) => row.unit === unit)
         .map(({ method, filed: now, figures, why }): ChosenWay => {
           const own = figures === null ? NONE : figuresOf(figures, filed);
+          const others = rows.flatMap((row) =>
+            row.unit === unit && row.figures !== null ? [row.figures.fabrics] : [],
+          );
           return {
             name: tongue.unitNames.method(method),
             now,
             text: madeBy({ [unit]: method }),
             ...own,
+            buys: now ? boughtNow(filed.fabrics, others) : own.buys,
             why: why === null ? "" : tongue.whyNot(why),
           };
         }),
@@ -132,7 +146,15 @@ export async function chooseTurnings(text: string, solve: Solve, told: Told): Pr
       now: key === "file",
       text: key === "file" ? text : grids.reduce(withGrid, withRows(text, rows)),
       picture: planned === null ? null : pictureOf(planned.top),
-      buys: planned === null ? [] : unlike(planned.fabrics, now),
+      buys:
+        planned === null
+          ? []
+          : key === "file"
+            ? boughtNow(
+                now,
+                all.flatMap((one) => (one.planned === null ? [] : [one.planned.fabrics])),
+              )
+            : unlike(planned.fabrics, now),
       nested: (planned?.nesting?.places ?? 0) - (planned?.nesting?.unNested ?? 0),
       places: planned?.nesting?.places ?? 0,
       why: why === null ? "" : tongue.whyNot(why),

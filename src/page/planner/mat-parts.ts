@@ -5,6 +5,7 @@ import {
   numberedParts,
   type Plan,
   runOutlines,
+  typeset,
 } from "../../planning.ts";
 import { pathOf, UNIT } from "./picture.ts";
 
@@ -78,7 +79,7 @@ export function matLay(lay: Lay, index: number, fabric: FabricPlan, plan: Plan):
   const strips = numberedParts(lay.root);
   const own = new Set(strips.flatMap(leaves));
   return {
-    name: clothName(lay.name),
+    name: typeset(clothName(lay.name)),
     bolt: lay.source === "bolt",
     across: lay.across / UNIT,
     along: lay.along / UNIT,

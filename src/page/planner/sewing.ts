@@ -1,6 +1,7 @@
 import {
   blockApart,
   drawSewing,
+  findUnitKind,
   forMakers,
   lettersIn,
   type Plan,
@@ -34,6 +35,8 @@ export interface SewStep {
 export interface SewUnit {
   step: SewStep;
   names: string[];
+  /** Its kind, where there are several ways of making it; else empty. */
+  kind: string;
   /** What it is called in a list of all. */
   short: string;
   bags: TakenBag[];
@@ -60,6 +63,8 @@ export interface Sewing {
   key: string;
   /** What goes for every block. */
   aboutBlocks: string[];
+  /** What is meant by the heads of a print; empty where no fabric has an up. */
+  aboutHeads: string;
   blocks: SewGroup[];
   rows: SewGroup[];
   borders: SewGroup[];
@@ -170,6 +175,7 @@ export function sewingOf(plan: Plan): Sewing | null {
       return {
         step: sewStep(step, "unit", count),
         names: units.map(({ name }) => name),
+        kind: (findUnitKind(units[0]?.kind ?? "")?.methods.length ?? 0) < 2 ? "" : (units[0]?.kind ?? ""),
         short: tongue.units.inList(
           units.map(({ name }) => name),
           tongue.unitNames.unit(units[0]?.kind ?? ""),
@@ -181,6 +187,7 @@ export function sewingOf(plan: Plan): Sewing | null {
       };
     }),
     aboutBlocks: parts.aboutBlocks,
+    aboutHeads: fabrics.some(({ print }) => print.kind === "one-way") ? tongue.making.heads : "",
     blocks,
     rows: withFirst(groupsOf(parts.rows, "rows"), svgOf("assembly"), rowPresses(top, making)),
     borders: withFirst(groupsOf(parts.borders, "borders"), svgOf("borders")),

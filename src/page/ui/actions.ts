@@ -181,6 +181,7 @@ export function begin({ text, key, name = "", work = "", keep = true, photos = n
     state.placed.value = null;
     state.borderInHand.value = null;
     state.opened.value = null;
+    state.waysOf.value = "";
     state.square.value = { column: 0, row: 0 };
     state.firstFabric.value = 0;
     state.secondFabric.value = 1;
@@ -318,6 +319,13 @@ export function lookForWays(what: ChooseWhat): void {
   if (session === null) return;
   state.choosing.value = { what, done: 0, of: 0, chosen: null };
   choosingNumber = session.choose(what, state.text.value);
+}
+
+/** From where a unit is sewn to the other ways of making it. */
+export function seeWaysOf(unit: string): void {
+  state.waysOf.value = unit;
+  state.region.value = "fabric";
+  if (state.choosing.value?.what !== "ways") lookForWays("ways");
 }
 
 const NO_KITS = { asked: false, made: null };

@@ -17,7 +17,7 @@ const hand = signal<Hand | null>(null);
 const here = signal("");
 
 /** Regions that have a line for what is said in them. */
-const OWN_LINE = ".paper, .photobox, .mat, .tableau, .book";
+const OWN_LINE = ".paper, .photobox, .mat, .matfoot, .tableau, .book";
 
 /** What was said of the drawing: it stays until the next is said, so that nothing moves under a hand that presses. */
 const ofPaper = signal("");

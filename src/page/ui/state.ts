@@ -143,6 +143,9 @@ export interface Choosing {
 }
 export const choosing = signal<Choosing | null>(null);
 
+/** Kind of unit whose other ways were asked for where it is sewn; empty for none. */
+export const waysOf = signal("");
+
 /** The papers of the class: null while nobody has asked, or they are on their way. */
 export const kits = signal<{ asked: boolean; made: KitsMade | null }>({ asked: false, made: null });
 

@@ -1,3 +1,4 @@
+import { amountWords } from "./amounts.ts";
 import { clothWords } from "./cloth.ts";
 import { counted } from "./counted.ts";
 import { kitsWords } from "./kits.ts";
@@ -155,8 +156,8 @@ export const words = {
   noCount: (wish: string, most: number) =>
     `“${wish}” is no number of them: from 1 to ${most}, for example 4.`,
   offPaper: "Nothing is laid: the drag ended off the paper.",
-  turnUnseen: "Turned so it looks the same: it stays as it is, and there is one kind of block less to sew.",
-  looksTheSame: "looks the same",
+  turnUnseen: "Turned so, this block looks as before. It stays as it is, and is sewn like the others.",
+  looksTheSame: "looks as before",
   wholeBlocks: "by whole blocks",
   nameWanted: "A fabric needs a name.",
   nameTaken: (name: string) => `There is a fabric named ${name} already: it needs a name of its own.`,
@@ -206,7 +207,7 @@ export const words = {
   placedTurns: { 0: "as drawn", 90: "turned right", 180: "upside down", 270: "turned left" } as Readonly<
     Record<number, string>
   >,
-  sameFabric: "the same",
+  sameFabric: "no more fabric",
   turnHelp: "Tap a block of the quilt to turn it, swap it or put another there.",
   drawIt: "Draw this block",
   swapWith: "Swap with …",
@@ -307,47 +308,10 @@ export const words = {
   forBed: (bed: string) => `To cover a ${bed === "cradle" ? bed : `${bed} bed`}`,
   corner4: "mitred corners",
 
-  // Amounts
-  toBuy: "To buy",
-  columns: {
-    fabric: "Fabric",
-    buy: "Buy",
-    least: "Least?",
-    change: "Change",
-    price: "Price",
-    uncut: "Uncut",
-  },
-  states: {
-    before: "as before",
-    "so-far": "so far",
-    proven: "proven",
-    found: "best found",
-    none: "not counted",
-  },
-  stateMeans: {
-    before: "from before the last change; it is being worked out anew.",
-    "so-far": "it is enough; the search for less goes on.",
-    proven: "no smaller length the shop sells is enough for these pieces.",
-    found: "it is enough; whether less would do is not known.",
-    none: "something has to be put right first.",
-  },
-  nothingYet: "Nothing to buy yet.",
-  changeMore: (amount: string) => `${amount} more`,
-  changeLess: (amount: string) => `${amount} less`,
-  nothingToBuy: "none",
-  sum: (amount: string, price: string) => (price === "" ? amount : `${amount} · ${price}`),
-  sumLabel: (count: number) => `All ${count}`,
-  noChange: "no change in the fabric",
-  changes: (list: readonly string[]) => list.join(", "),
-  why: (amount: string) => `Why ${amount}`,
-  whyPiece: (count: number, size: string) => `${count} of ${size}`,
-  whyStrips: (count: number, width: string, lengthwise: boolean) =>
-    `${counted(count, lengthwise ? "lengthwise strip" : "strip", lengthwise ? "lengthwise strips" : "strips")} ${width} wide`,
-  estimates: "Amounts are estimates: check your own fabric’s usable width before you cut.",
+  ...amountWords,
   whatWouldSave: "What would save",
   tryWays: "Look for savings",
-  trying: (done: number, of: number) =>
-    of === 0 ? "Each is really planned; this takes a moment." : `Each is really planned: ${done} of ${of}.`,
+  trying: tableWords.choosing,
   nothingSaves: "None of the ways tried buys less.",
   take: "Use this",
   took: (label: string) => `Taken: ${label}.`,
@@ -370,7 +334,6 @@ export const words = {
   faultsTitle: "To put right",
   notesTitle: "Good to know",
   showInText: "Show in the text",
-  otherWays: "Other ways of making it, and what they cost",
   mend: "Put it right",
   notMended: (from: string) => `“${from}” does not stand there any more. Please look at the text.`,
   broken:

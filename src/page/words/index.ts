@@ -6,6 +6,7 @@ import {
   spokenLanguage,
   type Words,
   wordsFor,
+  writingOf,
 } from "../../planning.ts";
 import type { Wide } from "../../words/index.ts";
 import { words as german } from "./de/index.ts";
@@ -16,17 +17,24 @@ export type PageWords = Wide<typeof englishPage>;
 
 const PAGES: Readonly<Record<Language, PageWords>> = { en: englishPage, de: german };
 
-/** How lengths are written, for `formatMeasure` and in a ruler. */
-const LENGTHS = { en: {}, de: { decimal: "comma", language: "de" } } as const;
-
 /** The language that is spoken here, on the page as in a worker. */
 export let language: Language = "en";
 /** The page's own words in it. */
 export let words: PageWords = englishPage;
 /** The words of the program itself: of lists, drawings and books. */
 export let tongue: Words = english;
-/** How it writes lengths. */
-export let written: { decimal?: "comma"; language?: Language } = LENGTHS.en;
+/** How it writes lengths, for `formatMeasure` and in a ruler. */
+export let written: Written = {};
+
+interface Written {
+  decimal?: "comma";
+  language?: Language;
+}
+
+function decimalOf(spoken: Language): Written {
+  const { decimal } = writingOf(spoken);
+  return decimal === undefined ? {} : { decimal };
+}
 
 const loaded = new Map<Language, Words>([["en", english]]);
 
@@ -44,6 +52,6 @@ export function speakFor(text: string): boolean {
   language = wanted;
   words = PAGES[wanted];
   tongue = said;
-  written = LENGTHS[wanted];
+  written = wanted === "en" ? {} : { ...decimalOf(wanted), language: wanted };
   return true;
 }

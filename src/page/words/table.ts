@@ -1,12 +1,15 @@
 import { counted } from "./counted.ts";
 
+const inSpeech = (names: readonly string[]): string =>
+  names.length < 2 ? names.join("") : `${names.slice(0, -1).join(", ")} and ${names.at(-1)}`;
+
 /** What the page says at the table: at the mat, at the machine, in handing out. */
 export const tableWords = {
   // At the mat
   cutTitle: "Cut",
   matLabel: (fabric: string) => `${fabric} on the mat: its strips in the order they are cut`,
   stripOf: (fabric: string, number: number, of: number, cloth: string) =>
-    `${fabric}${cloth === "" ? "" : `, ${cloth}`}, strip ${number} of ${of}`,
+    `${fabric}: strip ${number} of ${of}${cloth === "" ? "" : ` on ${cloth}`}`,
   stripHeard: (number: number, width: string, gives: string, state: string) =>
     `strip ${number}, ${width}${gives === "" ? "" : `: ${gives}`}${state === "" ? "" : `, ${state}`}`,
   stripStates: { cut: "cut", off: "off the cloth, not cut up" },
@@ -19,7 +22,7 @@ export const tableWords = {
   stripNumber: (number: number) => `strip ${number},`,
   allCut: "All of it is cut.",
   nothingOnMat: "Nothing is left to cut of this fabric.",
-  stripsLeft: (count: number) => (count === 0 ? "✓ cut" : counted(count, "strip", "strips")),
+  stripsLeft: (count: number) => (count === 0 ? "✓ cut" : `${counted(count, "strip", "strips")} left`),
   myWidth: "My fabric is",
   myWidthUnit: "wide, usable",
   widthSaid: (fabric: string, width: string) => `${fabric} is ${width} wide.`,
@@ -42,12 +45,16 @@ export const tableWords = {
   bags: "Bags",
   further: "Cut further, out of the bags",
   keepPiece: (size: string) => `keep ${size}`,
+  furtherLength: (letter: string, first: string) =>
+    `${letter} goes with ${first}: strips for the same place, of another length. They are sewn end to end.`,
   staysUncut: (size: string) => `${size} stays uncut`,
   changedTitle: "What has changed",
   again: "Planned again …",
   anew: "Begin the cutting anew",
   anewSaid: "Nothing is cut.",
   workProblem: "What was said of the cutting does not fit the quilt as it is drawn now",
+  otherPlan: (fabrics: readonly string[]) =>
+    `What lies cut of ${inSpeech(fabrics)} was cut for the quilt as it was. Undo goes back to that. Begin anew to cut all of it for the quilt as it is now; until then nothing of what is ticked is lost.`,
   saveWork: "Save what is cut",
   openWork: "Open what was cut",
   workOpened: "What was cut is on the mat.",
@@ -65,7 +72,9 @@ export const tableWords = {
   waysAsk: "Ways of making",
   turningsAsk: "Turnings",
   choosing: (done: number, of: number) =>
-    of === 0 ? "Each is really planned; this takes a moment." : `Each is really planned: ${done} of ${of}.`,
+    of === 0
+      ? "Each is planned on the whole quilt; this takes a moment."
+      : `Each is planned on the whole quilt: ${done} of ${of} done.`,
   noWays: "Nothing in this quilt can be made, or turned, in another way.",
   wayColumns: {
     way: "Way",
@@ -78,7 +87,15 @@ export const tableWords = {
   },
   unitKind: (unit: string, count: number) => `${unit}, ${count}`,
   asNow: "as it is",
-  sameBuy: "the same",
+  sameBuy: "buys the same",
+  otherWays: "Other ways of making it",
+  backToSewing: (unit: string) => `Back to the sewing of ${unit}`,
+  putsAside: (fabrics: readonly string[]) =>
+    `What you have cut and said at the mat of ${inSpeech(fabrics)} belongs to the plan as it is now. If you use this, it is put aside wherever it no longer fits, and that cutting begins anew. One undo brings it back.`,
+  takeAllTheSame: "Use it all the same",
+  leaveIt: "Leave it",
+  tookAside: (label: string, fabrics: readonly string[]) =>
+    `Taken: ${label}. What was cut of ${inSpeech(fabrics)} is put aside where it no longer fits; undo brings it back.`,
   bestWay: "The best of all together",
   takeWay: (name: string) => `Use this: ${name}`,
   nests: (nested: number, places: number) => `${nested} of ${places}`,
@@ -129,7 +146,8 @@ export const tableWords = {
   back: "Back",
   next: "Next",
   pictureOf: (at: number, of: number) => `Picture ${at} of ${of}`,
-  stopOf: (at: number, of: number) => `${at} of ${of}`,
+  stepsOf: (done: number, of: number) => `${done} of ${counted(of, "step", "steps")}`,
+  stopOf: (at: number, of: number) => `Part ${at} of ${of}`,
   signs: "What the signs mean",
   inWords: "In words",
   pressTitle: "Pressing",

@@ -2,7 +2,7 @@ import * as z from "zod";
 import { choiceUnknown } from "../../diagnostics/fields.ts";
 import { parseLength } from "../../length/parse.ts";
 import type { LengthUnit } from "../../length/types.ts";
-import type { Language } from "../../length/writing.ts";
+import { LANGUAGES } from "../../length/writing.ts";
 import { choice, describes, leaf, length, refuse, words } from "../written/written.ts";
 import { allFabricsSchema, fabricSchema } from "./fabric-schema.ts";
 
@@ -29,7 +29,7 @@ function folded() {
 export function fileFields(unit: LengthUnit) {
   return {
     name: words("file.name").optional(),
-    language: choice(["en", "de"] satisfies [Language, ...Language[]], "file.language").optional(),
+    language: choice(LANGUAGES, "file.language").optional(),
     units: units().optional(),
     ruler: length(unit, "file.ruler", true).optional(),
     "ruler-length": length(unit, "file.ruler-length", true).optional(),

@@ -38,6 +38,12 @@ export function capital(text: string): string {
   return `${text.charAt(0).toLocaleUpperCase("de")}${text.slice(1)}`;
 }
 
+/** Each of several texts with a capital letter. */
+export function capitals<Key extends string>(texts: Readonly<Record<Key, string>>): Record<Key, string> {
+  const entries = Object.entries<string>(texts).map(([key, text]) => [key, capital(text)]);
+  return Object.fromEntries(entries) as Record<Key, string>;
+}
+
 /** With a small letter, where a sentence goes on with it; only for words that are no nouns. */
 export function small(text: string): string {
   return `${text.charAt(0).toLocaleLowerCase("de")}${text.slice(1)}`;

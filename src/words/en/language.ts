@@ -39,3 +39,9 @@ export function aOrAn(what: string): string {
 export function capital(text: string): string {
   return `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
 }
+
+/** Each of several texts with a capital letter. */
+export function capitals<Key extends string>(texts: Readonly<Record<Key, string>>): Record<Key, string> {
+  const entries = Object.entries<string>(texts).map(([key, text]) => [key, capital(text)]);
+  return Object.fromEntries(entries) as Record<Key, string>;
+}

@@ -1,9 +1,10 @@
-import { useEffect, useRef, useState } from "preact/hooks";
-import { WORK_NAME, wordAll } from "../../../planning.ts";
+import { useEffect, useState } from "preact/hooks";
+import { WORK_NAME } from "../../../planning.ts";
 import { saveOther } from "../../files.ts";
 import type { MatFabric } from "../../planner/mat.ts";
+import type { MatStrip } from "../../planner/mat-parts.ts";
 import { tongue, words } from "../../words/index.ts";
-import { askMat, undo } from "../actions.ts";
+import { askMat } from "../actions.ts";
 import { awake, useAwake } from "../awake.ts";
 import { inkOn, mixed } from "../ink-on.ts";
 import { Drawing, Waiting } from "../later-regions.tsx";
@@ -15,7 +16,6 @@ import {
   beginAnew,
   fabricOnMat,
   isPlanningAgain,
-  isTicked,
   layOnMat,
   sayInBag,
   sayLeft,
@@ -25,10 +25,10 @@ import {
   stripOnMat,
   stripsLeft,
   stripsOf,
-  takeStrip,
-  tick,
 } from "./at-the-mat.ts";
-import { givesOf, MatDrawing, stateWord } from "./mat-drawing.tsx";
+import { MatDrawing } from "./mat-drawing.tsx";
+import { MatFoot } from "./mat-foot.tsx";
+import { Changed, Misfit } from "./said-changed.tsx";
 import { BagInHand, StripAlone } from "./strip-in-hand.tsx";
 
 /** Fabrics folded on the mat: what is left to cut of each. */
@@ -48,50 +48,6 @@ function Folded({ onMat }: { onMat: MatFabric }) {
             {known ? <Folds amount={amount} wide={76} high={6} /> : null}
             <b>{fabric.name}</b>
             <span>{words.stripsLeft(stripsLeft(fabric))}</span>
-          </button>
-        );
-      })}
-    </div>
-  );
-}
-
-/** Every strip as a button at the foot: the sure way to one. */
-function StripLine({ fabric }: { fabric: MatFabric }) {
-  const line = useRef<HTMLDivElement>(null);
-  const now = stripOnMat.value;
-  useEffect(() => {
-    const box = line.current;
-    const held = box?.querySelector<HTMLElement>('[aria-pressed="true"]');
-    if (box == null || held == null) return;
-    const at = held.offsetLeft - box.offsetLeft;
-    if (at < box.scrollLeft || at + held.offsetWidth > box.scrollLeft + box.clientWidth)
-      box.scrollLeft = at - box.clientWidth / 3;
-  }, [now?.lay, now?.number, fabric.name]);
-  return (
-    <div ref={line} class="stripline" role="group" aria-label={words.stripLine}>
-      {stripsOf(fabric).map((strip) => {
-        const cut = isTicked(fabric.name, strip);
-        const held = now !== null && now.lay === strip.lay && now.number === strip.number;
-        return (
-          <button
-            key={`${strip.lay}:${strip.number}`}
-            type="button"
-            class={cut ? "done" : ""}
-            aria-pressed={held}
-            onClick={() => {
-              takeStrip(strip);
-              state.bagInHand.value = null;
-            }}
-          >
-            <span class="heard">{words.stripNumber(strip.number)} </span>
-            <span class="no" aria-hidden="true">
-              {cut ? "✓" : strip.number}
-            </span>
-            <span>{strip.width.replace(/ .*$/, "")}</span>
-            <span class="heard">
-              {" "}
-              {[...givesOf(fabric, strip), stateWord(fabric, strip)].filter((one) => one !== "").join(", ")}
-            </span>
           </button>
         );
       })}
@@ -135,6 +91,18 @@ function SaidLength({
   );
 }
 
+const fromCapital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+/** `B2` is no new kind of piece: that is said where a strip fills such a bag. */
+function furtherLengths(fabric: MatFabric, strip: MatStrip): string[] {
+  const bags = new Set(strip.parts.flatMap(({ bag }) => (bag === null ? [] : [bag])));
+  return [...bags].flatMap((bag) => {
+    const letter = fabric.bags[bag]?.letter ?? "";
+    const [, first] = /^(\D+)\d+$/.exec(letter) ?? [];
+    return first === undefined ? [] : [words.furtherLength(letter, first)];
+  });
+}
+
 function InHand({ fabric }: { fabric: MatFabric }) {
   const strip = stripOnMat.value;
   const all = stripsOf(fabric);
@@ -147,23 +115,13 @@ function InHand({ fabric }: { fabric: MatFabric }) {
     );
   const told = fabric.words.find(({ lay, number }) => lay === strip.lay && number === strip.number);
   const cloth = fabric.lays[strip.lay];
-  const cut = isTicked(fabric.name, strip);
   const of = cloth?.strips.length ?? all.length;
   return (
     <>
       <p class="over">
         {words.stripOf(fabric.name, strip.number, of, cloth?.bolt === true ? "" : (cloth?.name ?? ""))}
       </p>
-      {/* Above what is told of the strip, which is longer for one than for another: a tick stays under the hand. */}
-      <div class="row tickrow">
-        <button type="button" class="label tickit" aria-pressed={cut} onClick={() => tick(fabric, strip)}>
-          <span class="box" aria-hidden="true">
-            {cut ? "✓" : ""}
-          </span>
-          {words.stripIsCut(strip.number)}
-        </button>
-      </div>
-      <h2>{told?.title ?? strip.width}</h2>
+      <h2>{fromCapital(told?.title ?? strip.width)}</h2>
       {told?.title.includes(tongue.choices.fullWidth) === true ? (
         <p class="quiet">{tongue.cutting.fullWidthMeaning}</p>
       ) : null}
@@ -172,7 +130,7 @@ function InHand({ fabric }: { fabric: MatFabric }) {
         {told?.gives.map((line) => (
           <li key={line}>{line}</li>
         ))}
-        {told?.mind.map((line) => (
+        {[...(told?.mind ?? []), ...furtherLengths(fabric, strip)].map((line) => (
           <li key={line} class="mind">
             {line}
           </li>
@@ -183,42 +141,6 @@ function InHand({ fabric }: { fabric: MatFabric }) {
         <Label onClick={() => sayStop(fabric)}>{words.stopHere}</Label>
       </div>
     </>
-  );
-}
-
-/** What an entry changed, told at once, with the way back. */
-function Changed() {
-  const { changed = [], problems = [] } = state.mat.value ?? {};
-  if (problems.length > 0)
-    return (
-      <div class="answer" role="alert">
-        <h3>{words.workProblem}</h3>
-        <ul>
-          {wordAll(problems, tongue).map(({ message, hint }) => (
-            <li key={message}>
-              {message} {hint}
-            </li>
-          ))}
-        </ul>
-        <div class="row">
-          <Label onClick={undo}>{words.undo}</Label>
-          <Label onClick={beginAnew}>{words.anew}</Label>
-        </div>
-      </div>
-    );
-  if (changed.length === 0) return null;
-  return (
-    <div class="answer" aria-live="polite">
-      <h3>{words.changedTitle}</h3>
-      {changed.map((line, i) => (
-        <p key={i} class={line.startsWith("  ") ? "" : "of"}>
-          {line.trim()}
-        </p>
-      ))}
-      <div class="row">
-        <Label onClick={undo}>{words.undo}</Label>
-      </div>
-    </div>
   );
 }
 
@@ -370,6 +292,7 @@ export function CutRegion() {
           style={coloursOf(fabric)}
         >
           {isPlanningAgain.value ? <p class="over">{words.again}</p> : null}
+          <Misfit />
           <InHand fabric={fabric} />
           <SaidLength
             label={words.myWidth}
@@ -379,14 +302,14 @@ export function CutRegion() {
           />
           {fabric.narrowest === "" ? null : <p class="quiet">{words.narrowestSaid(fabric.narrowest)}</p>}
           <p class="said">{state.said.value}</p>
-          <Changed />
+          <Changed fabric={fabric} />
           <BagInHand fabric={fabric} />
           <p class="blade">{words.bladeFirst}</p>
           <More fabric={fabric} />
           <p class="quiet">{awake.value ? words.screenOn : words.screenMayDim}</p>
         </section>
       </div>
-      <StripLine fabric={fabric} />
+      <MatFoot fabric={fabric} />
     </>
   );
 }

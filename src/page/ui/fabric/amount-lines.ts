@@ -32,6 +32,12 @@ export function changeOf(now: Amount): { ticks: number; text: string } | null {
   return difference(before, now);
 }
 
+/** The last edit is worked out to the end and changed nothing of this fabric. */
+export function isUnchanged(now: Amount): boolean {
+  const known = state.amountsBefore.value?.fabrics.some(({ fabric }) => fabric === now.fabric) ?? false;
+  return known && state.progress.value === "done" && changeOf(now) === null;
+}
+
 function difference(before: Amount, now: Amount): { ticks: number; text: string } | null {
   const ticks = (now.length ?? 0) - (before.length ?? 0);
   if (ticks === 0) return null;

@@ -26,7 +26,7 @@ import { Folds, fabricNamed, Proof, StatesMean } from "../pile.tsx";
 import * as state from "../state.ts";
 import { Label } from "../steps.tsx";
 import { typedInto } from "../typed-into.ts";
-import { amountText, changeOf, stateOf, sumText } from "./amount-lines.ts";
+import { amountText, changeOf, isUnchanged, stateOf, sumText } from "./amount-lines.ts";
 import { Choices } from "./choices.tsx";
 import { DrawerLeaf } from "./drawer-leaf.tsx";
 import { photoOf } from "./photo-fills.tsx";
@@ -70,7 +70,13 @@ function TableLine({ amount, failed }: { amount: Amount; failed: boolean }) {
       <td>
         <Proof of={stateOf(amount)} />
       </td>
-      <td>{change === null ? null : <span class="change">{change.text}</span>}</td>
+      <td>
+        {change !== null ? (
+          <span class="change">{change.text}</span>
+        ) : isUnchanged(amount) ? (
+          <span class="quiet">{words.unchanged}</span>
+        ) : null}
+      </td>
       <td>{amount.price}</td>
       <td>{amount.uncut === 0 ? "" : short(amount.uncut)}</td>
     </tr>

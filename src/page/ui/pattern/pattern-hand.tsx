@@ -1,4 +1,4 @@
-import { useState } from "preact/hooks";
+import { useRef, useState } from "preact/hooks";
 import {
   type PatternLine,
   patternOfText,
@@ -12,28 +12,23 @@ import { edit } from "../actions.ts";
 import { Field, FieldOfLines } from "../field.tsx";
 import * as state from "../state.ts";
 import { typedInto } from "../typed-into.ts";
+import { movedEarlier, placesFor, takenOf } from "./part-places.ts";
 
 const nameOf = (part: PatternPart): string => words.pattern.partNames[part] ?? part;
 
-/** All parts in the order they stand in: one left out keeps the place it would have. */
-function inPlace(parts: readonly PatternPart[]): PatternPart[] {
-  const all = [...parts];
-  for (const [i, part] of PATTERN_PARTS.entries())
-    if (!all.includes(part)) all.splice(i === 0 ? 0 : all.indexOf(PATTERN_PARTS[i - 1]!) + 1, 0, part);
-  return all;
-}
-
-/** The parts of the pattern; none moves when it is chosen or left out. */
+/** The parts of the pattern, each at its place whether it is taken or left out. */
 function Parts() {
   const { parts } = patternOfText(state.text.value);
-  const all = inPlace(parts);
+  const last = useRef<readonly PatternPart[]>(PATTERN_PARTS);
+  const places = placesFor(parts, PATTERN_PARTS, last.current);
+  last.current = places;
   const take = (next: readonly PatternPart[], say: string) =>
     edit((text) => setPatternParts(text, next), say);
   return (
     <ul class="parts">
-      {all.map((part) => {
+      {places.map((part) => {
         const within = parts.includes(part);
-        const at = parts.indexOf(part);
+        const name = nameOf(part);
         return (
           <li key={part}>
             <button
@@ -41,33 +36,25 @@ function Parts() {
               class="act donebox"
               aria-pressed={within}
               onClick={() => {
-                if (within && parts.length === 1) state.said.value = words.pattern.onePart;
-                else if (within)
-                  take(
-                    parts.filter((one) => one !== part),
-                    words.pattern.partOut(nameOf(part)),
-                  );
-                else
-                  take(
-                    all.filter((one) => one === part || parts.includes(one)),
-                    words.pattern.partIn(nameOf(part)),
-                  );
+                const others = parts.filter((one) => one !== part);
+                if (!within) take(takenOf(places, [...parts, part]), words.pattern.partIn(name));
+                else if (others.length === 0) state.said.value = words.pattern.onePart;
+                else take(others, words.pattern.partOut(name));
               }}
             >
               <span class="box" aria-hidden="true">
                 {within ? "✓" : ""}
               </span>
-              {nameOf(part)}
+              {name}
             </button>
-            {at < 1 ? null : (
+            {parts.indexOf(part) < 1 ? null : (
               <button
                 type="button"
                 class="act"
-                aria-label={words.pattern.moveEarlier(nameOf(part))}
+                aria-label={words.pattern.moveEarlier(name)}
                 onClick={() => {
-                  const next = [...parts];
-                  next.splice(at - 1, 2, part, parts[at - 1]!);
-                  take(next, words.pattern.moveEarlier(nameOf(part)));
+                  last.current = movedEarlier(places, parts, part);
+                  take(takenOf(last.current, parts), words.pattern.moveEarlier(name));
                 }}
               >
                 ↑

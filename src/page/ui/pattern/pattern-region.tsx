@@ -1,3 +1,4 @@
+import { signal } from "@preact/signals";
 import { strToU8, zipSync } from "fflate";
 import type { RefObject } from "preact";
 import { useEffect, useRef, useState } from "preact/hooks";
@@ -16,7 +17,7 @@ import * as state from "../state.ts";
 import { Label } from "../steps.tsx";
 import { ClassHand } from "./class-hand.tsx";
 import { PatternHand } from "./pattern-hand.tsx";
-import { onPaper, withTiles } from "./pattern-sheets.ts";
+import { onPaper, type Paper, savedFor, withTiles } from "./pattern-sheets.ts";
 
 /** The book to look at: the page lets no script run but its own. */
 const withoutScripts = (html: string): string => html.replace(/<script[\s\S]*?<\/script>/g, "");
@@ -80,6 +81,9 @@ function useTiles(): string {
   }, [photos.value, model.value]);
   return tiles;
 }
+
+/** The paper that was chosen, for as long as the page is open; null for the one usual where lengths are written so. */
+const paperChosen = signal<Paper | null>(null);
 
 /** Papers of one quilt, in the order in which they are looked at. */
 const PAPERS = ["pattern.html", "book.html"];
@@ -174,10 +178,8 @@ function PaperToSee({ looks, see, take }: { looks: Files; see: string; take(pape
   );
 }
 
-type Sheet = "a4" | "letter";
-
 /** The sheet it is printed on. */
-function SheetChoice({ now, take }: { now: Sheet; take(sheet: Sheet): void }) {
+function SheetChoice({ now, take }: { now: Paper; take(sheet: Paper): void }) {
   return (
     <div class="choice" role="group" aria-label={words.paperLabel}>
       {(["a4", "letter"] as const).map((one) => (
@@ -211,7 +213,7 @@ export function PatternRegion() {
   const [wish, setSee] = useState("pattern.html");
   const tiles = useTiles();
   const frame = useRef<HTMLIFrameElement>(null);
-  const [sheet, setSheet] = useState<Sheet>(["in", "yd"].includes(state.model.value.unit) ? "letter" : "a4");
+  const sheet = paperChosen.value ?? (["in", "yd"].includes(state.model.value.unit) ? "letter" : "a4");
   const room = useRoom(frame, shown !== null);
   const looks = { ...shown?.looks, ...classPapers() };
   const see = looks[wish] === undefined ? "book.html" : wish;
@@ -228,7 +230,7 @@ export function PatternRegion() {
           <>
             <HandOn
               see={see}
-              html={html}
+              html={savedFor(html, sheet)}
               files={shown.files}
               print={() => frame.current?.contentWindow?.print()}
             />
@@ -237,7 +239,12 @@ export function PatternRegion() {
             {own && shown.files["pattern.html"] !== undefined ? <ClassHand /> : null}
             <PaperToSee looks={looks} see={see} take={setSee} />
             {own && see === "pattern.html" ? <PatternHand /> : null}
-            <SheetChoice now={sheet} take={setSheet} />
+            <SheetChoice
+              now={sheet}
+              take={(paper) => {
+                paperChosen.value = paper;
+              }}
+            />
             <iframe
               ref={frame}
               class={`bookframe ${sheet}`}

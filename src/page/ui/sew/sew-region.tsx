@@ -2,7 +2,7 @@ import { useEffect, useRef, useState } from "preact/hooks";
 import type { SewStep, SewUnit } from "../../planner/sewing.ts";
 import type { TakenBag } from "../../planner/taken-bags.ts";
 import { words } from "../../words/index.ts";
-import { lookForWays } from "../actions.ts";
+import { seeWaysOf } from "../actions.ts";
 import { useAwake } from "../awake.ts";
 import { Drawing, useShown, Waiting } from "../later-regions.tsx";
 import { photoNamed } from "../pile.tsx";
@@ -13,6 +13,7 @@ import {
   canStep,
   goToStop,
   isDone,
+  madeInShort,
   madeOf,
   picturesIn,
   type Stop,
@@ -27,15 +28,11 @@ const shortTitle = (stop: Stop): string => (stop.kind === "unit" ? stop.unit.sho
 
 /** How many of it are made, in short. */
 function Made({ stop }: { stop: Stop }) {
-  const [first] = stop.steps;
-  if (first === undefined) return null;
-  if (isDone(stop))
-    return <span class="quiet made">{words.allMade(stop.kind === "unit" ? first.count : 1)}</span>;
-  const made =
-    stop.kind === "unit"
-      ? words.makeOf(madeOf(first), first.count)
-      : words.stopOf(stop.steps.filter((one) => madeOf(one) >= one.count).length, stop.steps.length);
-  return <span class="quiet made">{made}</span>;
+  const { kind, made, of } = madeInShort(stop);
+  if (of === 0) return null;
+  const told =
+    kind === "done" ? words.allMade(of) : kind === "made" ? words.makeOf(made, of) : words.stepsOf(made, of);
+  return <span class="quiet made">{told}</span>;
 }
 
 function List() {
@@ -152,11 +149,10 @@ function Bags({ bags, title }: { bags: readonly TakenBag[]; title: string }) {
   );
 }
 
-/** Where units are made in other ways each is planned on the whole quilt: beside the fabric it takes. */
-function seeOtherWays(): void {
-  state.region.value = "fabric";
-  lookForWays("ways");
-  requestAnimationFrame(() => document.getElementById("choices")?.scrollIntoView());
+/** Where a print has an up, steps tell where its heads point: that word is not told by itself. */
+function AboutHeads() {
+  const told = sewingShown.value?.aboutHeads ?? "";
+  return told === "" ? null : <p class="quiet">{told}</p>;
 }
 
 /** The picture in hand, large, with its step in words. */
@@ -210,6 +206,11 @@ function UnitStop({ stop }: { stop: Stop & { kind: "unit" } }) {
     <>
       <p class="over">{words.unitOf(names)}</p>
       <h2>{stop.title}</h2>
+      {stop.unit.kind === "" || state.forClass.value ? null : (
+        <button type="button" class="act" onClick={() => seeWaysOf(stop.unit.kind)}>
+          {words.otherWays}
+        </button>
+      )}
       <div class="sewing">
         {now === undefined ? null : <BigPicture now={now} />}
         <div class="beside">
@@ -218,12 +219,8 @@ function UnitStop({ stop }: { stop: Stop & { kind: "unit" } }) {
           <p class="sewcount">
             <Count of={told} />
           </p>
-          {state.forClass.value ? null : (
-            <button type="button" class="act" onClick={seeOtherWays}>
-              {words.otherWays}
-            </button>
-          )}
           <PictureList stop={stop} at={at} />
+          <AboutHeads />
         </div>
       </div>
       <details class="notes" open={pictures.length === 0}>
@@ -320,6 +317,7 @@ function GroupStop({ stop }: { stop: GroupOnly }) {
         {pictured ? <GroupPictures stop={stop} /> : null}
         <div class="beside">
           <GroupSteps steps={group.steps} />
+          {stop.kind === "finishing" ? null : <AboutHeads />}
           {stop.kind !== "blocks"
             ? null
             : sewingShown.value?.aboutBlocks.map((line) => (

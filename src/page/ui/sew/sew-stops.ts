@@ -68,6 +68,26 @@ export const madeOf = ({ id }: SewStep): number => state.sewn.value.made[id] ?? 
 
 export const isDone = ({ steps }: Stop): boolean => steps.every((step) => madeOf(step) >= step.count);
 
+/**
+ * How far a stop is: units and blocks by how many there are, what is done once by its steps. A block is one when its last
+ * step is done, whatever was ticked of its rows.
+ */
+export function madeInShort(stop: Pick<Stop, "kind" | "steps">): {
+  kind: "done" | "made" | "steps";
+  made: number;
+  of: number;
+} {
+  const { steps } = stop;
+  const last = steps.at(-1);
+  if (last === undefined) return { kind: "steps", made: 0, of: 0 };
+  const counted =
+    stop.kind === "unit" || (stop.kind === "blocks" && steps.every(({ count }) => count === last.count));
+  if (steps.every((step) => madeOf(step) >= step.count))
+    return { kind: "done", made: counted ? last.count : 1, of: counted ? last.count : 1 };
+  if (counted) return { kind: "made", made: madeOf(last), of: last.count };
+  return { kind: "steps", made: steps.filter((step) => madeOf(step) >= step.count).length, of: steps.length };
+}
+
 export function setMade(step: SewStep, count: number): void {
   const made = { ...state.sewn.value.made, [step.id]: Math.max(0, Math.min(step.count, count)) };
   sew({ made });

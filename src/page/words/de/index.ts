@@ -1,4 +1,5 @@
 import type { PageWords } from "../index.ts";
+import { amountWords } from "./amounts.ts";
 import { clothWords } from "./cloth.ts";
 import { kitsWords } from "./kits.ts";
 import { patternRegionWords } from "./pattern.ts";
@@ -20,11 +21,6 @@ const NO_FIT: Readonly<Record<string, string>> = {
   "quarter-square triangle": "Ein Viertelquadrat-Dreieck ist quadratisch.",
   "half-rectangle triangle": "Ein Halbrechteck-Dreieck ist länger als breit: über zwei Kästchen legen.",
 };
-
-const PLANNED = (done: number, of: number): string =>
-  of === 0
-    ? "Jeder Weg wird wirklich geplant; das dauert einen Augenblick."
-    : `Jeder Weg wird wirklich geplant: ${done} von ${of}.`;
 
 /** Every word of the page in German. */
 export const words: PageWords = {
@@ -169,8 +165,9 @@ export const words: PageWords = {
   linesField: "Zeilen, von oben",
   noCount: (wish, most) => `„${wish}“ ist keine Anzahl davon: von 1 bis ${most}, zum Beispiel 4.`,
   offPaper: "Nichts gelegt: Das Ziehen endete neben dem Papier.",
-  turnUnseen: "Gedreht sieht es gleich aus: Es bleibt, wie es ist, und ist eine Blockart weniger zu nähen.",
-  looksTheSame: "sieht gleich aus",
+  turnUnseen:
+    "So gedreht sieht dieser Block aus wie zuvor. Er bleibt, wie er ist, und wird wie die anderen genäht.",
+  looksTheSame: "sieht aus wie zuvor",
   wholeBlocks: "um ganze Blöcke",
   nameWanted: "Ein Stoff braucht einen Namen.",
   nameTaken: (name) => `Einen Stoff namens ${name} gibt es schon: Er braucht einen eigenen Namen.`,
@@ -224,7 +221,7 @@ export const words: PageWords = {
     180: "auf dem Kopf",
     270: "nach links gedreht",
   },
-  sameFabric: "gleich viel",
+  sameFabric: "nicht mehr Stoff",
   turnHelp: "Einen Block des Quilts antippen, um ihn zu drehen, zu tauschen oder einen anderen hinzulegen.",
   drawIt: "Diesen Block zeichnen",
   swapWith: "Tauschen mit …",
@@ -326,46 +323,10 @@ export const words: PageWords = {
   forBed: (bed) => `Als Decke: ${bed}`,
   corner4: "Ecken auf Gehrung",
 
-  // Amounts
-  toBuy: "Einkauf",
-  columns: {
-    fabric: "Stoff",
-    buy: "Kaufen",
-    least: "Das Wenigste?",
-    change: "Änderung",
-    price: "Preis",
-    uncut: "Ungeschnitten",
-  },
-  states: {
-    before: "wie vorher",
-    "so-far": "bis jetzt",
-    proven: "bewiesen",
-    found: "bester gefundener",
-    none: "nicht gerechnet",
-  },
-  stateMeans: {
-    before: "von vor der letzten Änderung; wird gerade neu gerechnet.",
-    "so-far": "reicht; nach weniger wird noch gesucht.",
-    proven: "keine kleinere Länge, die der Laden verkauft, reicht für diese Teile.",
-    found: "reicht; ob weniger reichen würde, ist nicht bekannt.",
-    none: "zuerst ist etwas richtigzustellen.",
-  },
-  nothingYet: "Noch ist nichts zu kaufen.",
-  changeMore: (amount) => `${amount} mehr`,
-  changeLess: (amount) => `${amount} weniger`,
-  nothingToBuy: "nichts",
-  sum: (amount, price) => (price === "" ? amount : `${amount} · ${price}`),
-  sumLabel: (count) => `Alle ${count}`,
-  noChange: "keine Änderung beim Stoff",
-  changes: (list) => list.join(", "),
-  why: (amount) => `Warum ${amount}`,
-  whyPiece: (count, size) => `${count} Stück ${size}`,
-  whyStrips: (count, width, lengthwise) =>
-    `${count} ${lengthwise ? "Längsstreifen" : "Streifen"} ${width} breit`,
-  estimates: "Die Mengen sind Schätzungen: vor dem Schneiden die nutzbare Breite des eigenen Stoffes prüfen.",
+  ...amountWords,
   whatWouldSave: "Was würde sparen",
   tryWays: "Nach Ersparnis suchen",
-  trying: PLANNED,
+  trying: tableWords.choosing,
   nothingSaves: "Keiner der probierten Wege kauft weniger.",
   take: "Übernehmen",
   took: (label) => `Übernommen: ${label}.`,
@@ -386,7 +347,6 @@ export const words: PageWords = {
   faultsTitle: "Zu beheben",
   notesTitle: "Gut zu wissen",
   showInText: "Im Text zeigen",
-  otherWays: "Andere Arten, das zu nähen, und was sie kosten",
   mend: "Beheben",
   notMended: (from) => `„${from}“ steht dort nicht mehr. Bitte im Text nachsehen.`,
   broken:

@@ -1,13 +1,16 @@
 import type { Wide } from "../../../words/index.ts";
 import type { tableWords as english } from "../table.ts";
 
+const inSpeech = (names: readonly string[]): string =>
+  names.length < 2 ? names.join("") : `${names.slice(0, -1).join(", ")} und ${names.at(-1)}`;
+
 /** What the page says at the table, in German: at the mat, at the machine, in handing out. */
 export const tableWords: Wide<typeof english> = {
   // At the mat
   cutTitle: "Zuschneiden",
   matLabel: (fabric) => `${fabric} auf der Matte: die Streifen in der Reihenfolge des Schneidens`,
   stripOf: (fabric, number, of, cloth) =>
-    `${fabric}${cloth === "" ? "" : `, ${cloth}`}, Streifen ${number} von ${of}`,
+    `${fabric}: Streifen ${number} von ${of}${cloth === "" ? "" : ` auf: ${cloth}`}`,
   stripHeard: (number, width, gives, state) =>
     `Streifen ${number}, ${width}${gives === "" ? "" : `: ${gives}`}${state === "" ? "" : `, ${state}`}`,
   stripStates: { cut: "geschnitten", off: "abgeschnitten, nicht unterteilt" },
@@ -20,7 +23,7 @@ export const tableWords: Wide<typeof english> = {
   stripNumber: (number) => `Streifen ${number},`,
   allCut: "Alles ist zugeschnitten.",
   nothingOnMat: "Von diesem Stoff ist nichts mehr zu schneiden.",
-  stripsLeft: (count) => (count === 0 ? "✓ fertig" : `${count} Streifen`),
+  stripsLeft: (count) => (count === 0 ? "✓ fertig" : `noch ${count} Streifen`),
   myWidth: "Mein Stoff ist",
   myWidthUnit: "breit, nutzbar",
   widthSaid: (fabric, width) => `${fabric} ist ${width} breit.`,
@@ -43,12 +46,16 @@ export const tableWords: Wide<typeof english> = {
   bags: "Beutel",
   further: "Aus den Beuteln weiter schneiden",
   keepPiece: (size) => `${size} aufheben`,
+  furtherLength: (letter, first) =>
+    `${letter} gehört zu ${first}: Streifen für dieselbe Stelle, anders lang. Sie werden aneinandergenäht.`,
   staysUncut: (size) => `${size} bleibt ungeschnitten`,
   changedTitle: "Was sich geändert hat",
   again: "Wird neu geplant …",
   anew: "Das Zuschneiden von vorn beginnen",
   anewSaid: "Nichts ist geschnitten.",
   workProblem: "Was vom Zuschneiden gesagt wurde, passt nicht zum Quilt, wie er jetzt gezeichnet ist",
+  otherPlan: (fabrics) =>
+    `Was von ${inSpeech(fabrics)} geschnitten liegt, wurde für den Quilt geschnitten, wie er war. Rückgängig machen führt dorthin zurück. Von vorn beginnen heißt, alles für den Quilt zu schneiden, wie er jetzt ist; bis dahin geht nichts Abgehaktes verloren.`,
   saveWork: "Speichern, was geschnitten ist",
   openWork: "Öffnen, was geschnitten war",
   workOpened: "Was geschnitten war, liegt auf der Matte.",
@@ -68,8 +75,8 @@ export const tableWords: Wide<typeof english> = {
   turningsAsk: "Drehungen",
   choosing: (done, of) =>
     of === 0
-      ? "Jeder Weg wird wirklich geplant; das dauert einen Augenblick."
-      : `Jeder Weg wird wirklich geplant: ${done} von ${of}.`,
+      ? "Jeder Weg wird am ganzen Quilt geplant; das dauert einen Augenblick."
+      : `Jeder Weg wird am ganzen Quilt geplant: ${done} von ${of} fertig.`,
   noWays: "Nichts in diesem Quilt lässt sich anders nähen oder drehen.",
   wayColumns: {
     way: "Weg",
@@ -82,7 +89,15 @@ export const tableWords: Wide<typeof english> = {
   },
   unitKind: (unit, count) => `${unit}, ${count}`,
   asNow: "wie jetzt",
-  sameBuy: "gleich",
+  sameBuy: "kauft dasselbe",
+  otherWays: "Anders nähen",
+  backToSewing: (unit) => `Zurück zum Nähen: ${unit}`,
+  putsAside: (fabrics) =>
+    `Was von ${inSpeech(fabrics)} schon geschnitten und an der Matte gesagt ist, gehört zum Plan, wie er jetzt ist. Wird dies übernommen, so wird es weggelegt, wo es nicht mehr passt, und das Zuschneiden beginnt dort von vorn. Einmal rückgängig machen holt es zurück.`,
+  takeAllTheSame: "Trotzdem übernehmen",
+  leaveIt: "So lassen",
+  tookAside: (label, fabrics) =>
+    `Übernommen: ${label}. Was von ${inSpeech(fabrics)} geschnitten ist, wird weggelegt, wo es nicht mehr passt; rückgängig machen holt es zurück.`,
   bestWay: "Das Beste von allem zusammen",
   takeWay: (name) => `Übernehmen: ${name}`,
   nests: (nested, places) => `${nested} von ${places}`,
@@ -135,7 +150,8 @@ export const tableWords: Wide<typeof english> = {
   back: "Zurück",
   next: "Weiter",
   pictureOf: (at, of) => `Bild ${at} von ${of}`,
-  stopOf: (at, of) => `${at} von ${of}`,
+  stepsOf: (done, of) => `${done} von ${of} ${of === 1 ? "Schritt" : "Schritten"}`,
+  stopOf: (at, of) => `Abschnitt ${at} von ${of}`,
   signs: "Was die Zeichen bedeuten",
   inWords: "In Worten",
   pressTitle: "Bügeln",

@@ -22,7 +22,7 @@ export const savings: Words["savings"] = {
 export const changeSaid: Words["changeSaid"] = (change) => {
   switch (change.kind) {
     case "style":
-      return "Streifen noch einmal der Länge nach schneiden (strips-3)";
+      return "Streifen noch einmal der Länge nach schneiden";
     case "method":
       return `${unitName(change.unit)}: ${methodName(change.method)}`;
     case "print-free":

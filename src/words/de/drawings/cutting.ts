@@ -1,19 +1,12 @@
 import type { Words } from "../../types.ts";
 import { bladeCautions, estimates } from "../cautions.ts";
-import { capital, counted } from "../language.ts";
+import { capital, capitals, counted } from "../language.ts";
 import { clothName } from "../quilt/cloths.ts";
 import { wasteCauses } from "../waste.ts";
 
 /** All the words that stand in cutting diagrams. */
 export const cutting: Words["drawings"]["cutting"] = {
-  waste: {
-    shrinkage: capital(wasteCauses.shrinkage),
-    selvage: capital(wasteCauses.selvage),
-    straightening: capital(wasteCauses.straightening),
-    trimming: capital(wasteCauses.trimming),
-    "strip-end": capital(wasteCauses["strip-end"]),
-    "uncut-end": capital(wasteCauses["uncut-end"]),
-  },
+  waste: capitals(wasteCauses),
   headings: {
     drawing: "Schnittplan",
     pieces: "Teile zuzuschneiden",

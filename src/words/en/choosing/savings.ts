@@ -22,7 +22,7 @@ export const savings = {
 export function changeSaid(change: Change): string {
   switch (change.kind) {
     case "style":
-      return "strips cut once more along their length (strips-3)";
+      return "strips cut once more along their length";
     case "method":
       return `${unitName(change.unit)}: ${methodName(change.method)}`;
     case "print-free":

@@ -1,18 +1,10 @@
-import type { WasteCause } from "../../../plan/types.ts";
 import { bladeCautions, estimates } from "../cautions.ts";
-import { capital, counted } from "../language.ts";
+import { capital, capitals, counted } from "../language.ts";
 import { wasteCauses } from "../waste.ts";
 
 /** All the words that stand in cutting diagrams. Sizes arrive already printed. */
 export const cutting = {
-  waste: {
-    shrinkage: capital(wasteCauses.shrinkage),
-    selvage: capital(wasteCauses.selvage),
-    straightening: capital(wasteCauses.straightening),
-    trimming: capital(wasteCauses.trimming),
-    "strip-end": capital(wasteCauses["strip-end"]),
-    "uncut-end": capital(wasteCauses["uncut-end"]),
-  } satisfies Record<WasteCause, string>,
+  waste: capitals(wasteCauses),
   headings: {
     drawing: "Cutting diagram",
     pieces: "Pieces to cut",
