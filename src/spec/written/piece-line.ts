@@ -83,6 +83,12 @@ function splitLabel(text: string, unit: LengthUnit): Reading<{ label: string; si
   };
 }
 
+/** A piece line with the count it wants: the one written in front of the size, where that is what was meant. */
+export function withCount(written: string): string {
+  const [, count, size] = /^(\d+)\s*(?:of|pieces of|pcs|Stück|mal)\s+(.+)$/iu.exec(written) ?? [];
+  return count === undefined || size === undefined ? `${written}, 24` : `${size}, ${count}`;
+}
+
 /**
  * Reads a piece on one line: label (optional), size, a comma, the count, and words such as `fixed`, `lengthwise`,
  * `join diagonal` or `note ...`, each after a comma and a space. Never throws.

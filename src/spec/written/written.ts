@@ -7,7 +7,7 @@ import { TICKS_PER } from "../../length/measures.ts";
 import { parseLength } from "../../length/parse.ts";
 import { compare, fromInteger, type Rational, sign } from "../../length/rational.ts";
 import type { LengthUnit } from "../../length/types.ts";
-import { readSize, type WrittenProblem, type WrittenSize } from "./piece-line.ts";
+import { readSize, type WrittenProblem, type WrittenSize, withCount } from "./piece-line.ts";
 
 /** A length as written and as read. */
 export interface WrittenLength {
@@ -64,12 +64,6 @@ export function leaf<T>(
   return text()
     .transform((value, context) => read(String(value).trim(), context))
     .meta({ ...of, written: type });
-}
-
-/** A piece line with the count it wants: the one written in front of the size, where that is what was meant. */
-function withCount(written: string): string {
-  const [, count, size] = /^(\d+)\s*(?:of|pieces of|pcs|Stück|mal)\s+(.+)$/iu.exec(written) ?? [];
-  return count === undefined || size === undefined ? `${written}, 24` : `${size}, ${count}`;
 }
 
 export function refuseProblem(context: Context, written: string, problem: WrittenProblem, offset = 0): never {

@@ -125,12 +125,8 @@ export function blockScene(
   const { bags } = options;
   const [across, down] = [ticksOf(design.across) / TICKS_PER_MM, ticksOf(design.down) / TICKS_PER_MM];
   const name = cleanText(blockTitle(design));
-  const head = titleBlock({
-    over: words.drawings.quilt.block,
-    name,
-    colour: null,
-    facts: blockFacts(design, ruler, words),
-  });
+  const facts = blockFacts(design, ruler, words);
+  const head = titleBlock({ over: words.drawings.quilt.block, name, colour: null, facts });
   const { down: gapsDown } = gapsOf(design);
   // A block of one unit has nothing to set apart.
   const isPlain = design.units.length < 2;
