@@ -203,12 +203,15 @@ export function pressingScene(
   const thick = pressing.bulk.over.map(({ x, y }) =>
     circle(at.x + x * per, at.y + y * per, 2.4, { fill: INK, stroke: PAPER, strokeWidth: 0.8 }),
   );
+  const arrows = pressing.seams.map((seam) => pressArrow(seam, at, tilt, room, free));
+  // On a page of words a map of many small blocks would show seams and no arrows: the words say it then.
+  if (bare && arrows.filter((one) => one.length > 0).length * 2 < arrows.length) return null;
   const nodes: SceneNode[] = [
     ...head.nodes,
     ...ground(top.patches, fabrics, at, "patches"),
     ...seamLines(pressing.seams, at),
     ...outlineNodes([whole], at, 1.4, "edge"),
-    ...pressing.seams.flatMap((seam) => pressArrow(seam, at, tilt, room, free)),
+    ...arrows.flat(),
     ...numbers(top, making, at),
     ...thick,
     ...ringed,
