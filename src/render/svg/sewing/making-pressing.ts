@@ -204,21 +204,23 @@ export function pressingScene(
     circle(at.x + x * per, at.y + y * per, 2.4, { fill: INK, stroke: PAPER, strokeWidth: 0.8 }),
   );
   const arrows = pressing.seams.map((seam) => pressArrow(seam, at, tilt, room, free));
+  const numbered = numbers(top, making, at);
+  const roomy = arrows.filter((one) => one.length > 0).length * 2 >= arrows.length;
   // On a page of words a map of many small blocks would show seams and no arrows: the words say it then.
-  if (bare && arrows.filter((one) => one.length > 0).length * 2 < arrows.length) return null;
+  if (bare && !roomy && [numbered, ringed, thick].every(({ length }) => length === 0)) return null;
   const nodes: SceneNode[] = [
     ...head.nodes,
     ...ground(top.patches, fabrics, at, "patches"),
     ...seamLines(pressing.seams, at),
     ...outlineNodes([whole], at, 1.4, "edge"),
     ...arrows.flat(),
-    ...numbers(top, making, at),
+    ...numbered,
     ...thick,
     ...ringed,
   ];
   let y = at.y + down * per + 10;
   const notes = [
-    words.drawings.sewing.pressing.arrows,
+    ...(arrows.some(({ length }) => length > 0) ? [words.drawings.sewing.pressing.arrows] : []),
     ...(making.kinds.some(({ number }) => number > 0) ? [words.drawings.sewing.pressing.numbers] : []),
     ...(ringed.length > 0 ? [words.drawings.sewing.pressing.rings] : []),
     ...(thick.length > 0 ? [words.drawings.sewing.pressing.dots] : []),
