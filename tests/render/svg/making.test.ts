@@ -52,6 +52,30 @@ test("both ways of pressing a block are drawn and numbered", () => {
   expect(svg.match(/>2<\/text>/g)).toHaveLength(4);
 });
 
+test("on a page of words a map without room for its arrows is left to the words, or shows its numbers alone", () => {
+  const text = readFileSync(new URL("../../../fixtures/quilts/nine-stars.yaml", import.meta.url), "utf8");
+  const mapOf = (fill: string) => {
+    const { top, making, spec } = make(text.replace("fill: 3 x 3", `fill: ${fill}`));
+    const standing = { bare: true, width: 350, tallest: 200 };
+    return pressingScene({ top, making, fabrics: spec.fabrics, ruler: EIGHTH_INCH_RULER }, english, standing);
+  };
+  const { arrows } = english.drawings.sewing.pressing;
+  const told = (fill: string) => textsOf(mapOf(fill)?.nodes ?? []).map(({ text }) => text);
+  expect(told("3 x 3").join(" ")).toContain(arrows.slice(0, 40));
+  // A plain comparison: what is drawn is too long to be printed where this fails.
+  expect(mapOf("6 x 9\n  sashing: { width: 1 1/2, fabric: boats }") === null).toBe(true);
+  const { top, making, spec } = made("allotments");
+  const standing = { bare: true, width: 350, tallest: 200 };
+  const few = pressingScene(
+    { top, making, fabrics: spec.fabrics, ruler: EIGHTH_INCH_RULER },
+    english,
+    standing,
+  );
+  const words = textsOf(few?.nodes ?? []).map(({ text }) => text);
+  expect(words.filter((word) => word === "1" || word === "2")).toHaveLength(10);
+  expect(words.join(" ")).not.toContain(arrows.slice(0, 40));
+});
+
 test("rows are numbered and the backing shows its panels", () => {
   const quilt = made("allotments");
   const { top, making } = quilt;

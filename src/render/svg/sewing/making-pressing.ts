@@ -190,9 +190,13 @@ export function pressingScene(
   const scale = Number(Math.min(fit, 1).toFixed(6));
   const per = scale / TICKS_PER_MM;
   const at = { x: Math.max(2, (wide - across * per) / 2), y: head.height + 4, scale };
-  const nodes: SceneNode[] = [...head.nodes, ...pressedTop(quilt, pressing, at)];
+  const map = pressedTop(quilt, pressing, at);
+  // On a page of words a map of many small blocks would show seams and no arrows: the words say it then.
+  if (bare && !map.tells) return null;
+  const nodes: SceneNode[] = [...head.nodes, ...map.nodes];
   let y = at.y + down * per + 10;
-  for (const text of pressingNotes(making, pressing, words).flatMap((note) => wrap(note, wide, 9.5, 3))) {
+  const notes = pressingNotes(making, pressing, map.arrows, words);
+  for (const text of notes.flatMap((note) => wrap(note, wide, 9.5, 3))) {
     nodes.push(textIn(text, { x: 0, y, width: wide, height: 13 }, { size: 9.5 }));
     y += 14;
   }
@@ -209,8 +213,16 @@ export function pressingScene(
 
 type Pressing = NonNullable<Making["pressing"]>;
 
+interface PressedTop {
+  nodes: SceneNode[];
+  /** How many seams have room for their arrow. */
+  arrows: number;
+  /** It tells more than where seams are: it has arrows at half of them at least, or other signs. */
+  tells: boolean;
+}
+
 /** The top with its seams, which way each is pressed, and rings and dots where seams do not nest or lie thick. */
-function pressedTop({ top, making, fabrics }: SewnQuilt, pressing: Pressing, at: Placing): SceneNode[] {
+function pressedTop({ top, making, fabrics }: SewnQuilt, pressing: Pressing, at: Placing): PressedTop {
   const [across, down] = [ticksOf(top.across), ticksOf(top.down)];
   const per = at.scale / TICKS_PER_MM;
   const tilt = top.centre.onPoint ? 45 : 0;
@@ -223,22 +235,27 @@ function pressedTop({ top, making, fabrics }: SewnQuilt, pressing: Pressing, at:
   const thick = pressing.bulk.over.map(({ x, y }) =>
     circle(at.x + x * per, at.y + y * per, 2.4, { fill: INK, stroke: PAPER, strokeWidth: 0.8 }),
   );
-  return [
+  const arrows = pressing.seams.map((seam) => pressArrow(seam, at, tilt, room, free));
+  const there = arrows.filter((one) => one.length > 0).length;
+  const numbered = numbers(top, making, at);
+  const nodes = [
     ...ground(top.patches, fabrics, at, "patches"),
     ...seamLines(pressing.seams, at),
     ...outlineNodes([whole], at, 1.4, "edge"),
-    ...pressing.seams.flatMap((seam) => pressArrow(seam, at, tilt, room, free)),
-    ...numbers(top, making, at),
+    ...arrows.flat(),
+    ...numbered,
     ...thick,
     ...ringed,
   ];
+  const signs = [numbered, ringed, thick].some(({ length }) => length > 0);
+  return { nodes, arrows: there, tells: signs || there * 2 >= arrows.length };
 }
 
 /** What the signs of the map mean, those that are on it. */
-function pressingNotes({ kinds }: Making, { open, bulk }: Pressing, words: Words): string[] {
+function pressingNotes({ kinds }: Making, { open, bulk }: Pressing, arrows: number, words: Words): string[] {
   const said = words.drawings.sewing.pressing;
   return [
-    said.arrows,
+    ...(arrows > 0 ? [said.arrows] : []),
     ...(kinds.some(({ number }) => number > 0) ? [said.numbers] : []),
     ...(open.length > 0 ? [said.rings] : []),
     ...(bulk.over.length > 0 ? [said.dots] : []),

@@ -31,7 +31,8 @@ export const sewing: Words["drawings"]["sewing"] = {
     over: "Bügelplan",
     places: "Stellen, an denen Nähte zusammentreffen",
     notNested: "Nicht ineinandergreifend",
-    arrows: "Jeder Pfeil kreuzt eine Naht und zeigt, wohin ihre Zugaben gebügelt werden, rechte Seite oben.",
+    arrows:
+      "Jeder Pfeil kreuzt eine Naht und zeigt, wohin ihre Zugaben gebügelt werden, rechte Seite oben. Die Stoffe sind blass gezeichnet.",
     dots: "Ein Punkt markiert eine Stelle mit mehr Lagen als gewünscht: dort die zuletzt genähte Naht ein Stück weit nach beiden Seiten auseinanderbügeln oder die Spitzen innerhalb der Nahtzugaben abschneiden.",
     rings:
       "Ein Ring markiert eine Stelle, an der zwei Nähte nicht ineinandergreifen: dort eine davon auseinanderbügeln.",

@@ -28,7 +28,8 @@ export const sewing = {
     over: "Pressing map",
     places: "Places where seams meet",
     notNested: "Not nested",
-    arrows: "Each arrow crosses a seam and points to where its allowances are pressed, right side up.",
+    arrows:
+      "Each arrow crosses a seam and points to where its allowances are pressed, right side up. Fabrics are drawn pale.",
     dots: "A dot marks a place with more layers than wanted: there press the seam sewn last open, a little way to both sides, or cut off the points within the seam allowances.",
     rings: "A ring marks a place where two seams do not nest: press one of them open there.",
     numbers:
