@@ -2,6 +2,7 @@ import type { CutPiece } from "../cutlist/types.ts";
 import type { FabricPlan, Lay, Plan } from "../plan/types.ts";
 
 const TICKS = { mm: 640, cm: 6400, in: 16256, yd: 585216, m: 640000 } as const;
+const MEASURES = ["mm", "cm", "in", "yd", "m"] as const;
 
 /** What is bought is enough, said rightly and no more than needed; nothing is called proved that is not. */
 export function checkAmounts(fabric: FabricPlan, plan: Plan): string[] {
@@ -183,9 +184,10 @@ function costOf({ price }: FabricPlan, length: number): number | null {
 function lengthSaid(text: string): number {
   const found = /^(?:(\d+) )?(?:(\d+)\/(\d+)|(\d+(?:\.\d+)?)) (mm|cm|in|yd|m)$/.exec(text);
   if (found === null) return Number.NaN;
-  const [, whole = "0", top, bottom, decimal = "0", unit = "mm"] = found;
+  const [, whole = "0", top, bottom, decimal = "0", named] = found;
+  const unit = MEASURES.find((each) => each === named) ?? "mm";
   const fraction = top === undefined ? 0 : Number(top) / Number(bottom);
-  return Math.round((Number(whole) + fraction + Number(decimal)) * TICKS[unit as keyof typeof TICKS]);
+  return Math.round((Number(whole) + fraction + Number(decimal)) * TICKS[unit]);
 }
 
 /** What is said to save does save, in a style that was not asked for. */

@@ -1,3 +1,4 @@
+import { nth } from "../length/nth.ts";
 import type { Ticks } from "../length/types.ts";
 import type { FabricSpec } from "../spec/types.ts";
 import { forKits } from "./for-kits.ts";
@@ -47,10 +48,10 @@ export function letterClass(
       else runs.set(runKey(piece), [...(runs.get(runKey(piece)) ?? []), mark]);
     });
     const merged = mergeMarked(
-      plain.map((mark) => ({ piece: own[mark]!.piece, marks: [mark] })),
+      plain.map((mark) => ({ piece: nth(own, mark).piece, marks: [mark] })),
       fabric.print,
     );
-    const joined = [...runs.values()].map((marks) => ({ piece: own[marks[0]!]!.piece, marks }));
+    const joined = [...runs.values()].map((marks) => ({ piece: nth(own, nth(marks, 0)).piece, marks }));
     const bags = letterMarked([...merged, ...joined], lettered);
     lettered += bags.length;
     const letters = new Map(bags.flatMap(({ piece, marks }) => marks.map((mark) => [mark, piece.letter])));
@@ -101,7 +102,7 @@ export function waysForClass(lists: readonly KitList[], usable: Ticks, joining: 
       cutList: {
         fabric,
         pieces: inOneBatch(
-          some.map((way, i) => ({ kits: lists[i]!.kits, cutList: way?.cutList ?? null })),
+          some.map((way, i) => ({ kits: nth(lists, i).kits, cutList: way?.cutList ?? null })),
           fabric,
         ),
       },
@@ -119,7 +120,7 @@ function inOneBatch(lists: readonly KitList[], { print }: FabricSpec): CutPiece[
       const piece = each[i];
       return piece === undefined
         ? []
-        : forKits({ fabric: lists[i]!.cutList!.fabric, pieces: [piece] }, kits, true).pieces;
+        : forKits({ fabric: nth(lists, i).cutList!.fabric, pieces: [piece] }, kits, true).pieces;
     });
     const [first, ...others] = cut;
     if (first === undefined) throw new Error("a letter that no piece has");

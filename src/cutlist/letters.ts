@@ -1,3 +1,4 @@
+import { nth } from "../length/nth.ts";
 import type { Marked } from "./merge.ts";
 import type { CutPiece } from "./types.ts";
 
@@ -62,7 +63,7 @@ function lettersAgain(pieces: readonly Marked[], { bags }: LettersOfFabric): (st
       if (letters[i] !== null) return;
       const at = free.findIndex((bag) => keyOf(bag) === keyOf(piece));
       if (at < 0) return;
-      letters[i] = free[at]!.letter;
+      letters[i] = nth(free, at).letter;
       free.splice(at, 1);
     });
   }

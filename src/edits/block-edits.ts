@@ -1,4 +1,5 @@
 import { formatLength } from "../length/index.ts";
+import { nth } from "../length/nth.ts";
 import { findUnitKind } from "../quilt/index.ts";
 import { asLines, cellsOf, inTheForm, linesOf, marked, withWord } from "./drawing-text.ts";
 import {
@@ -74,7 +75,8 @@ function cover(words: string[][], area: Area, word: string): void {
 function uncover(words: string[][], area: Area): void {
   for (let r = 0; r < area.rows; r++)
     for (let c = 0; c < area.columns; c++)
-      if (words[area.row + r]?.[area.column + c] !== undefined) words[area.row + r]![area.column + c] = ".";
+      if (words[area.row + r]?.[area.column + c] !== undefined)
+        nth(words, area.row + r)[area.column + c] = ".";
 }
 
 /** Writes the squares back: a line is touched only where a word of it changed. */
@@ -83,20 +85,22 @@ function withWords(text: string, block: BlockModel, words: readonly (readonly st
   const old = linesOf(written);
   const known = new Set([...Object.keys(block.cells), "-", "|", "."]);
   const same =
-    old.length === words.length && old.every((line, r) => cellsOf(line).length === words[r]!.length);
+    old.length === words.length && old.every((line, r) => cellsOf(line).length === nth(words, r).length);
   // A drawing whose columns stand under one another is kept so; any other spacing is the maker's own.
   const trim = asLines(old.map(cellsOf)) === old.map((line) => line.trim()).join("\n");
   const lines =
     same && !trim
       ? old.map((line, r) =>
-          words[r]!.reduce((made, word, c) => {
+          nth(words, r).reduce((made, word, c) => {
             const kept = keptWord(cellsOf(made)[c] ?? "", word, known);
             return withWord(made, c, kept);
           }, line),
         )
       : asLines(
           same
-            ? words.map((line, r) => line.map((word, c) => keptWord(cellsOf(old[r]!)[c] ?? "", word, known)))
+            ? words.map((line, r) =>
+                line.map((word, c) => keptWord(cellsOf(nth(old, r))[c] ?? "", word, known)),
+              )
             : words,
         ).split("\n");
   const value = inTheForm(written, lines);
@@ -114,7 +118,7 @@ function keptWord(was: string, word: string, known: ReadonlySet<string>): string
 function readCode(word: string, known: ReadonlySet<string>): { code: string; turn: number } {
   if (known.has(word)) return { code: word, turn: 0 };
   const degrees = /^(.+?):(\d+)$/.exec(word);
-  if (degrees !== null) return { code: degrees[1]!, turn: Number(degrees[2]) % 360 };
+  if (degrees !== null) return { code: nth(degrees, 1), turn: Number(degrees[2]) % 360 };
   const turn = { "^": 0, ">": 90, v: 180, "<": 270, "↑": 0, "→": 90, "↓": 180, "←": 270 }[word.at(-1) ?? ""];
   return turn === undefined ? { code: word, turn: 0 } : { code: word.slice(0, -1), turn };
 }
@@ -135,7 +139,7 @@ export function freeCode(block: Pick<BlockModel, "cells">, wish: string): string
 function cellValue(laid: Laid): { [key: string]: Value } {
   if (laid.drawn !== undefined)
     return { [laid.kind]: laid.drawn.words, "drawn-on": laid.drawn.on, patches: laid.drawn.patches };
-  const words = laid.words.length === 1 ? laid.words[0]! : [...laid.words];
+  const words = laid.words.length === 1 ? nth(laid.words, 0) : [...laid.words];
   return { [laid.kind]: words };
 }
 
@@ -299,8 +303,8 @@ export function colourPatch(
 }
 
 function sizeOf(block: BlockModel, unit: UnitModel): [number, number] {
-  const across = block.xs[unit.column + unit.columns]! - block.xs[unit.column]!;
-  const down = block.ys[unit.row + unit.rows]! - block.ys[unit.row]!;
+  const across = nth(block.xs, unit.column + unit.columns) - nth(block.xs, unit.column);
+  const down = nth(block.ys, unit.row + unit.rows) - nth(block.ys, unit.row);
   return unit.turn % 180 === 0 ? [across, down] : [down, across];
 }
 

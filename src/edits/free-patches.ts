@@ -1,3 +1,4 @@
+import { nth } from "../length/nth.ts";
 import type { Value } from "./values.ts";
 
 type Point = readonly [number, number];
@@ -16,7 +17,7 @@ const cross = (a: Point, b: Point, c: Point): number =>
 /** Twice the area; above zero when the corners run clockwise as seen (y down). */
 function area2(ring: Ring): number {
   return ring.reduce((sum, [x1, y1], i) => {
-    const [x2, y2] = ring[(i + 1) % ring.length]!;
+    const [x2, y2] = nth(ring, (i + 1) % ring.length);
     return sum + x1 * y2 - x2 * y1;
   }, 0);
 }
@@ -31,7 +32,8 @@ function on(point: Point, { from, to }: Edge): boolean {
   return along > 0 && along < whole;
 }
 
-const edgesOf = (ring: Ring): Edge[] => ring.map((from, i) => ({ from, to: ring[(i + 1) % ring.length]! }));
+const edgesOf = (ring: Ring): Edge[] =>
+  ring.map((from, i) => ({ from, to: nth(ring, (i + 1) % ring.length) }));
 
 /** Two edges that cross in a point inside both: such patches lie on one another. */
 function crosses(a: Edge, b: Edge): boolean {
@@ -45,7 +47,7 @@ function parted(edge: Edge, points: readonly Point[]): Edge[] {
     .filter((point) => on(point, edge))
     .sort((a, b) => distance(edge.from, a) - distance(edge.from, b));
   const all = [edge.from, ...inner, edge.to];
-  return all.slice(0, -1).map((from, i) => ({ from, to: all[i + 1]! }));
+  return all.slice(0, -1).map((from, i) => ({ from, to: nth(all, i + 1) }));
 }
 
 const distance = (a: Point, b: Point): number => (a[0] - b[0]) ** 2 + (a[1] - b[1]) ** 2;
@@ -113,7 +115,7 @@ function nextEdge({ from, to }: Edge, open: readonly Edge[]): Edge | null {
 
 /** Without corners at which the edge runs straight on. */
 function straightened(ring: Ring): Ring {
-  return ring.filter((point, i) => cross(ring.at(i - 1)!, point, ring[(i + 1) % ring.length]!) !== 0);
+  return ring.filter((point, i) => cross(ring.at(i - 1)!, point, nth(ring, (i + 1) % ring.length)) !== 0);
 }
 
 /**

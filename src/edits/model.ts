@@ -6,6 +6,7 @@ import {
   TICKS_PER,
   toNumber,
 } from "../length/index.ts";
+import { lastOf, nth } from "../length/nth.ts";
 import { findUnitKind } from "../quilt/index.ts";
 import { colourFor, type Layout, ON_POINT, readColour, readDrawing } from "../spec/index.ts";
 import { fabricKey } from "../stock/index.ts";
@@ -13,6 +14,7 @@ import { FIELDS } from "./cell-fields.ts";
 import { cellsOf, linesOf } from "./drawing-text.ts";
 import { followsOf, type PrintFollows } from "./prints.ts";
 import { readText } from "./text-edit.ts";
+import { emptyIn, unitsIn } from "./units-in-drawing.ts";
 import { keepingLast } from "./values.ts";
 
 /*
@@ -170,7 +172,7 @@ function sizeOf(written: unknown, unit: Unit): { across: number; down: number } 
 
 function unitOf(written: unknown): Unit {
   const read = parseLength(`1 ${text(written) || "in"}`, "in");
-  return read.ok ? (read.unit as Unit) : "in";
+  return read.ok ? (read.unit ?? "in") : "in";
 }
 
 export function readCellModel(code: string, written: unknown): CellModel {
@@ -190,48 +192,8 @@ function starts(count: number, whole: number | null, sizes: readonly (number | n
   const given = sizes.length === count && sizes.every((size) => size !== null);
   const each = whole === null ? TICKS_PER.in : whole / Math.max(1, count);
   const all = [0];
-  for (let i = 0; i < count; i++) all.push(all[i]! + (given ? sizes[i]! : each));
+  for (let i = 0; i < count; i++) all.push(nth(all, i) + (given ? nth(sizes, i) : each));
   return all;
-}
-
-/** The units of a drawing with the squares they cover: as written (turned with them), or as far as their marks run. */
-function unitsIn(
-  drawn: readonly { cells: readonly { code: string; turn: number }[] }[],
-  cells: Readonly<Record<string, CellModel>>,
-): UnitModel[] {
-  const mark = (row: number, column: number): string => drawn[row]?.cells[column]?.code ?? "";
-  return drawn.flatMap((line, row) =>
-    line.cells.flatMap(({ code, turn: placed }, column): UnitModel[] => {
-      const cell = cells[code];
-      if (cell === undefined) return [];
-      const turn = (cell.turn + placed) % 360;
-      const span = /^(\d+)\s*(?:x|×|by)\s*(\d+)$/.exec(text(cell.written.span));
-      if (span !== null) {
-        const [across, down] = [Number(span[1]), Number(span[2])];
-        const [columns, rows] = turn % 180 === 0 ? [across, down] : [down, across];
-        return [{ cell, column, row, columns, rows, turn }];
-      }
-      let [columns, rows] = [1, 1];
-      while (mark(row, column + columns) === "-") columns += 1;
-      while (mark(row + rows, column) === "|") rows += 1;
-      return [{ cell, column, row, columns, rows, turn }];
-    }),
-  );
-}
-
-/** The squares of a drawing that no unit covers. */
-function emptyIn(
-  drawn: readonly { cells: readonly unknown[] }[],
-  units: readonly UnitModel[],
-): BlockModel["empties"] {
-  const covers = (unit: UnitModel, row: number, column: number): boolean =>
-    row >= unit.row &&
-    row < unit.row + unit.rows &&
-    column >= unit.column &&
-    column < unit.column + unit.columns;
-  return drawn.flatMap(({ cells }, row) =>
-    cells.flatMap((_, column) => (units.some((unit) => covers(unit, row, column)) ? [] : [{ column, row }])),
-  );
 }
 
 function readBlock(key: string, value: unknown, unit: Unit): BlockModel {
@@ -264,8 +226,8 @@ function readBlock(key: string, value: unknown, unit: Unit): BlockModel {
   return {
     key,
     name: text(written.name) || key,
-    across: sized ? xs.at(-1)! : null,
-    down: sized ? ys.at(-1)! : null,
+    across: sized ? lastOf(xs) : null,
+    down: sized ? lastOf(ys) : null,
     columns,
     rows,
     ownColumns: list(written.columns).map(text).join(", "),
@@ -321,7 +283,7 @@ function filled(drawn: PlacedModel[][], across: number, down: number, onPoint: b
   return Array.from({ length: count }, (_, r) => {
     const row = drawn[r % drawn.length] ?? [];
     const length = onPoint && r % 2 === 1 ? across - 1 : across;
-    return Array.from({ length }, (_, c) => row[c % Math.max(1, row.length)]!).filter(
+    return Array.from({ length }, (_, c) => nth(row, c % Math.max(1, row.length))).filter(
       (one) => one !== undefined,
     );
   });

@@ -1,4 +1,5 @@
 import { type Document, isMap, isScalar, isSeq, type Node, type Pair, type YAMLMap } from "yaml";
+import { lastOf, nth } from "../length/nth.ts";
 import {
   keyOf,
   nodeAt,
@@ -137,14 +138,14 @@ function addedToMap(
       const alone = /^( *)[^\s{[#-][^{[#]*: *$/.exec(head);
       if (alone === null || json)
         return splice(text, range[0], range[1], `{ ${name}: ${writtenValue(value, json)} }`);
-      const line = `\n${" ".repeat(alone[1]!.length + 2)}${name}: ${writtenValue(value, json)}`;
+      const line = `\n${" ".repeat(nth(alone, 1).length + 2)}${name}: ${writtenValue(value, json)}`;
       return splice(text, lineStart(text, range[0]) + head.trimEnd().length, range[1], line);
     }
-    const last = (after === null ? undefined : pairs.find((pair) => keyOf(pair) === after)) ?? pairs.at(-1)!;
+    const last = (after === null ? undefined : pairs.find((pair) => keyOf(pair) === after)) ?? lastOf(pairs);
     return splice(text, endOfPair(last), endOfPair(last), `, ${name}: ${writtenValue(value, json)}`);
   }
-  const indent = column(text, startOf(pairs[0]!.key));
-  const last = (after === null ? undefined : pairs.find((pair) => keyOf(pair) === after)) ?? pairs.at(-1)!;
+  const indent = column(text, startOf(nth(pairs, 0).key));
+  const last = (after === null ? undefined : pairs.find((pair) => keyOf(pair) === after)) ?? lastOf(pairs);
   let at = pastLine(text, endOfPair(last));
   // What trails a nested value (blank lines, the next heading's note) belongs to what comes after.
   const tail = text.slice(lineStart(text, startOf(last.key)), at);
@@ -181,7 +182,7 @@ function addedToSeq(text: string, doc: Document.Parsed, path: Path, at: number, 
 
 function removed(text: string, doc: Document.Parsed, path: Path): string | null {
   const parent = nodeAt(doc, path.slice(0, -1));
-  const step = path.at(-1)!;
+  const step = lastOf(path);
   if (!(isMap(parent) || isSeq(parent)) || parent.range === null || parent.range === undefined) return null;
   const items = parent.items as (Pair | Node)[];
   const index = isSeq(parent) ? Number(step) : items.findIndex((one) => keyOf(one as Pair) === String(step));
@@ -194,7 +195,7 @@ function removed(text: string, doc: Document.Parsed, path: Path): string | null 
       return splice(text, parent.range[0], parent.range[1], isSeq(parent) ? "[]" : "{}");
     const next = items[index + 1];
     if (next !== undefined) return splice(text, from(item), from(next), "");
-    return splice(text, to(items[index - 1]!), to(item), "");
+    return splice(text, to(nth(items, index - 1)), to(item), "");
   }
   if (items.length === 1) return null;
   const start = lineStart(text, from(item));
@@ -209,7 +210,7 @@ function setAt(whole: unknown, path: Path, value: Value): void {
   for (const step of path.slice(0, -1))
     parent = (parent as Record<string | number, unknown> | undefined)?.[step];
   if (typeof parent === "object" && parent !== null)
-    (parent as Record<string | number, unknown>)[path.at(-1)!] = value;
+    (parent as Record<string | number, unknown>)[lastOf(path)] = value;
 }
 
 /** Changes the plain value as the edit should: what the edited text has to mean. */
@@ -221,7 +222,7 @@ function changed(
   const copy = structuredClone(value ?? {});
   let parent: unknown = copy;
   for (const step of path.slice(0, -1)) parent = (parent as Record<string | number, unknown>)[step];
-  if (typeof parent === "object" && parent !== null) change(parent, path.at(-1)!);
+  if (typeof parent === "object" && parent !== null) change(parent, lastOf(path));
   return copy;
 }
 
@@ -275,10 +276,10 @@ function withValueWhole(text: string, path: Path, value: Value, after: string | 
   const parent = nodeAt(doc, parentPath);
   if (!isMap(parent) && !isSeq(parent)) {
     if (path.length < 2) return text;
-    const key = path.at(-1)!;
+    const key = lastOf(path);
     return withValueWhole(text, parentPath, typeof key === "number" ? [value] : { [key]: value }, after);
   }
-  const step = path.at(-1)!;
+  const step = lastOf(path);
   const wanted = changed(plain(doc), path, (at, key) => {
     (at as Record<string | number, unknown>)[key] = value;
   });

@@ -1,3 +1,4 @@
+import { nth } from "../length/nth.ts";
 import { jsonSchema, keysAt, nodeAt, type SayKey, type SchemaNode } from "../spec/index.ts";
 
 /** Where in the file's structure a place of the text lies, told by indents and brackets alone: the text may be half written. */
@@ -71,7 +72,7 @@ export function placeAt(before: string): TextPlace {
   }
   const last = rest.split(",").at(-1) ?? "";
   const pair = /^\s*([^:]+):\s+(.*)$/s.exec(last) ?? /^\s*([^:]+):(\s*)$/.exec(last);
-  if (pair !== null) return { path, key: pair[1]!.trim(), word: pair[2]!.trim() };
+  if (pair !== null) return { path, key: nth(pair, 1).trim(), word: nth(pair, 2).trim() };
   return { path, key: null, word: last.trim() };
 }
 

@@ -1,4 +1,5 @@
 import { fromInteger, parseLength, type Rational, rational, surdToNumber } from "../length/index.ts";
+import { lastOf } from "../length/nth.ts";
 import { findUnitKind, plainDesign } from "../quilt/index.ts";
 import {
   type BlockModel,
@@ -185,8 +186,8 @@ export function squeezedOf(unit: UnitModel, block: BlockModel, model: QuiltModel
     const made = patchesOf(own, { ...block, xs: [0, w], ys: [0, h] }, model);
     if (made === null) continue;
     const [x, y] = [block.xs[unit.column] ?? 0, block.ys[unit.row] ?? 0];
-    const across = ((block.xs[unit.column + unit.columns] ?? block.xs.at(-1)!) - x) / w;
-    const down = ((block.ys[unit.row + unit.rows] ?? block.ys.at(-1)!) - y) / h;
+    const across = ((block.xs[unit.column + unit.columns] ?? lastOf(block.xs)) - x) / w;
+    const down = ((block.ys[unit.row + unit.rows] ?? lastOf(block.ys)) - y) / h;
     return made.map((patch) => ({
       ...patch,
       corners: patch.corners.map(([px, py]) => [x + px * across, y + py * down] as const),
@@ -205,8 +206,8 @@ export function patchesOf(
 ): PaperPatch[] | null {
   const { xs, ys } = block;
   const [x, y] = [xs[unit.column] ?? 0, ys[unit.row] ?? 0];
-  const across = (xs[unit.column + unit.columns] ?? xs.at(-1)!) - x;
-  const down = (ys[unit.row + unit.rows] ?? ys.at(-1)!) - y;
+  const across = (xs[unit.column + unit.columns] ?? lastOf(xs)) - x;
+  const down = (ys[unit.row + unit.rows] ?? lastOf(ys)) - y;
   const [wide, high] = unit.turn % 180 === 0 ? [across, down] : [down, across];
   const made = outlinesOf(unit.cell, wide, high, model.unit);
   if (made === null) return null;

@@ -87,7 +87,7 @@ function blocksAlong(
   const middle = upright ? y + down / 2 : x + across / 2;
   const inner = upright ? x + side : y + end;
   const outer = upright ? x + across - side : y + down - end;
-  const rows = { near: [] as number[], far: [] as number[] };
+  const rows: Record<"near" | "far", number[]> = { near: [], far: [] };
   for (const [block, { place, outline }] of top.blocks.entries()) {
     if (place !== "border") continue;
     const [xs, ys] = [outline.map((p) => exactToNumber(p.x)), outline.map((p) => exactToNumber(p.y))];

@@ -58,12 +58,13 @@ function slantsOf(design: BlockDesign, read: ReadTop, index: number): Slant[] {
 }
 
 function placeSlant({ x, y, angle }: Slant, { box, turn }: TopCell, across: number, down: number): Slant {
-  const [px, py] = {
+  const turned = {
     0: [x, y],
     90: [down - y, x],
     180: [across - x, down - y],
     270: [y, across - x],
-  }[turn] as [number, number];
+  } as const;
+  const [px, py] = turned[turn];
   return { x: px + box.x, y: py + box.y, angle: (((angle + turn) % 360) + 360) % 360 };
 }
 

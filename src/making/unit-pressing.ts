@@ -1,5 +1,6 @@
 import type { UnitRecord } from "../cutlist/record/unit-record.ts";
 import { exactToNumber } from "../quilt/index.ts";
+import { asQuarterTurn } from "../quilt/turning/whole-turns.ts";
 import type { DesignUnit, QuiltTop } from "../quilt/types.ts";
 import type { BlockKind, BlockMaking, Press, PressedSeam, Pressing, UnitPressing } from "./types.ts";
 
@@ -29,15 +30,12 @@ function seamsInside(
 ): { seams: Inside[]; wide: number; high: number } {
   const [x, y] = [exactToNumber(unit.x), exactToNumber(unit.y)];
   const [across, down] = [exactToNumber(unit.across), exactToNumber(unit.down)];
-  const turn = ((unit.turn % 360) + 360) % 360;
+  const turn = asQuarterTurn(unit.turn);
   const quarter = turn % 180 === 90;
   const [wide, high] = quarter ? [down, across] : [across, down];
   const back = (px: number, py: number): [number, number] => {
     const [a, b] = [px - x - across / 2, py - y - down / 2];
-    const [c, d] = ({ 0: [a, b], 90: [b, -a], 180: [-a, -b], 270: [-b, a] }[turn] ?? [a, b]) as [
-      number,
-      number,
-    ];
+    const [c, d] = ({ 0: [a, b], 90: [b, -a], 180: [-a, -b], 270: [-b, a] } as const)[turn];
     return [c + wide / 2, d + high / 2];
   };
   const inside = ({ x1, y1, x2, y2, level }: PressedSeam): boolean =>

@@ -1,4 +1,5 @@
 import type { PackingResult, StockLayout } from "../engine/types.ts";
+import { nth } from "../length/nth.ts";
 import type { Ticks } from "../length/types.ts";
 import { afterWashing, leastPurchase, usableWidth } from "../stock/index.ts";
 import { usedOf } from "./cheapest-mix.ts";
@@ -126,7 +127,7 @@ function buildLays(
       strip: false,
       ...cutting,
     };
-    const { sections } = bolts[i]!;
+    const { sections } = nth(bolts, i);
     const layout: StockLayout = { stock: "roll", sheet: -1, count: 1, firstCut: "across", sections };
     lays.push(buildLay(cloth, [layout], items));
   }

@@ -1,6 +1,7 @@
 import type { CutList } from "../cutlist/types.ts";
 import { atMost, hasPlan, type StockAims } from "../engine/index.ts";
 import type { PackingProblem, PackingResult, SearchLimits } from "../engine/types.ts";
+import { nth } from "../length/nth.ts";
 import { purchaseFor, usableWidth } from "../stock/index.ts";
 import type { Chosen } from "./choose-cut-lists.ts";
 import { stackLimit } from "./lays/flag-steps.ts";
@@ -44,7 +45,7 @@ export async function cheapestMix(
       return { kind: "choose", problem, choice, limits: atMost(limits, TOGETHER, TIMES) };
     }),
   );
-  return fabrics.map((one, i) => conclude(one, posed[i]!, results[i]!));
+  return fabrics.map((one, i) => conclude(one, nth(posed, i), nth(results, i)));
 }
 
 interface Posed {
@@ -91,7 +92,7 @@ function conclude({ chosen, offers }: Weighed, { problem, fixedStock }: Posed, f
     ...{ ...chosen, result: found, least: Math.min(found.bound.value, found.rollLength), ordered: true },
     problem: onlyUsed(problem, used),
     fixedStock: fixedStock.map((piece, i) =>
-      piece.from === "shop" ? { ...piece, available: used[i]!.count } : piece,
+      piece.from === "shop" ? { ...piece, available: nth(used, i).count } : piece,
     ),
   };
   return { chosen: settled, mix };

@@ -7,6 +7,7 @@ import type { Diagnostic } from "../diagnostics/types.ts";
 import { hasPlan } from "../engine/index.ts";
 import type { PackingProblem, PackingResult } from "../engine/types.ts";
 import { formatLength } from "../length/format.ts";
+import { nth } from "../length/nth.ts";
 import { purchaseFor, usableWidth } from "../stock/index.ts";
 import { stackLimit } from "./lays/flag-steps.ts";
 import { packShared } from "./pack-shared.ts";
@@ -60,7 +61,7 @@ export async function chooseCutLists(
   const results = await packShared(problems, limits, effort, solve);
   let next = 0;
   return ways.map((alternatives) => {
-    const packed = alternatives.map((way) => ({ ...way, result: results[next++]! }));
+    const packed = alternatives.map((way) => ({ ...way, result: nth(results, next++) }));
     return choose(packed, settings);
   });
 }
@@ -107,7 +108,7 @@ function choose(packed: readonly Packed[], settings: PlanSettings): Chosen {
   const ranked = possible
     .map((way) => ({ ...way, buy: purchaseFor(way.cutList.fabric, way.result.rollLength) }))
     .sort((a, b) => a.buy.length - b.buy.length || a.result.objective - b.result.objective);
-  const best = ranked[0] ?? packed[0]!;
+  const best = ranked[0] ?? nth(packed, 0);
   const diagnostics =
     ranked.length > 1 ? [compared(best.cutList.fabric.name, best.way, ranked, settings)] : [];
   const bounds = possible.map(({ problem, result }) => (problem.roll === null ? 0 : result.bound.value));

@@ -1,6 +1,7 @@
 import type { Wanting } from "../diagnostics/planning.ts";
 import { atMost, type EngineJob, hasPlan } from "../engine/index.ts";
 import type { PackingProblem, SearchLimits } from "../engine/types.ts";
+import { nth } from "../length/nth.ts";
 import type { Chosen } from "./choose-cut-lists.ts";
 import type { FixedPiece } from "./pose-problem.ts";
 import type { Solve } from "./request.ts";
@@ -29,7 +30,7 @@ export async function countMissing(
   let next = 0;
   return asked.map((ask, i): Wanting | null => {
     if (ask === null) return null;
-    const result = results[next++]!;
+    const result = nth(results, next++);
     const piece = short[i]?.fixedStock[ask.kind];
     if (!hasPlan(result) || piece === undefined) return null;
     const { objective: more, status } = result;
@@ -38,7 +39,7 @@ export async function countMissing(
 }
 
 function kindWanted({ problem, result, fixedStock }: Chosen): number {
-  const left = result.missing.map(({ item }) => problem.items[item]!);
+  const left = result.missing.map(({ item }) => nth(problem.items, item));
   const holds = ({ across, along }: FixedPiece) =>
     left.every(
       (item) =>
@@ -50,7 +51,7 @@ function kindWanted({ problem, result, fixedStock }: Chosen): number {
 
 /** What is to hand for nothing, and as many more of one kind as there are pieces, at one each. */
 function withMore(problem: PackingProblem, kind: number): PackingProblem {
-  const { across, along, firstCut } = problem.sheets[kind]!;
+  const { across, along, firstCut } = nth(problem.sheets, kind);
   const most = problem.items.reduce((sum, { demand }) => sum + demand, 0);
   const free = problem.sheets.map((sheet) => ({ ...sheet, cost: 0 }));
   return { ...problem, sheets: [...free, { across, along, firstCut, available: most, cost: 1 }] };

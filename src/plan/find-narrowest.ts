@@ -1,6 +1,7 @@
 import type { CutList } from "../cutlist/types.ts";
 import { atMost, type EngineJob, hasPlan } from "../engine/index.ts";
 import type { CuttingStyle, PackingResult, SearchLimits, StackLimit } from "../engine/types.ts";
+import { nth } from "../length/nth.ts";
 import type { Ticks } from "../length/types.ts";
 import { lengthLimit } from "../stock/index.ts";
 import { everyPart } from "./lays/parts.ts";
@@ -66,11 +67,11 @@ export async function findNarrowest(
     if (asked.length === 0) break;
     const widths = asked.map(({ works, least }) => Math.floor((works + least) / 2));
     const results = await solve(
-      asked.map(({ trial }, i) => jobAt(trial, widths[i]! * mark, atMost(limits, BUDGET))),
+      asked.map(({ trial }, i) => jobAt(trial, nth(widths, i) * mark, atMost(limits, BUDGET))),
     );
     asked.forEach((state, i) => {
-      if (isEnough(state.trial, results[i]!)) state.works = widths[i]!;
-      else state.least = widths[i]! + 1;
+      if (isEnough(state.trial, nth(results, i))) state.works = nth(widths, i);
+      else state.least = nth(widths, i) + 1;
     });
   }
   return open.map(({ trial, works }) => Math.min(trial.usable, works * mark));

@@ -1,5 +1,6 @@
 import { hasPlan } from "../engine/index.ts";
 import type { PackingResult } from "../engine/types.ts";
+import { nth } from "../length/nth.ts";
 import type { Ticks } from "../length/types.ts";
 import { LENGTH_IN_HAND, usableWidth } from "../stock/index.ts";
 import { type Chosen, chooseCutLists, type Fabric } from "./choose-cut-lists.ts";
@@ -45,7 +46,7 @@ export async function chooseFromHand<F extends Fabric>(
   kits: number,
   search: Search,
 ): Promise<FromHand[]> {
-  const asBolt = (i: number) => lengths[i] != null && fabrics[i]!.bolt !== "none";
+  const asBolt = (i: number) => lengths[i] != null && nth(fabrics, i).bolt !== "none";
   const posed = fabrics.map((fabric, i) => {
     const length = lengths[i] ?? null;
     return length === null || asBolt(i) ? fabric : withCloth(fabric, length);
@@ -55,11 +56,11 @@ export async function chooseFromHand<F extends Fabric>(
     const length = lengths[i] ?? null;
     return length !== null && hasPlan(result) && result.rollLength <= length.length - length.straighten;
   });
-  const short = fabrics.flatMap((fabric, i) =>
-    asBolt(i) && !enough[i] && lengths[i]!.length > lengths[i]!.straighten
-      ? [{ i, fabric: withCloth(fabric, lengths[i]!) }]
-      : [],
-  );
+  const short = fabrics.flatMap((fabric, i) => {
+    const length = asBolt(i) && !enough[i] ? (lengths[i] ?? null) : null;
+    if (length === null || length.length <= length.straighten) return [];
+    return [{ i, fabric: withCloth(fabric, length) }];
+  });
   const again =
     short.length === 0
       ? []
@@ -69,9 +70,9 @@ export async function chooseFromHand<F extends Fabric>(
           search,
         );
   return first.map((chosen, i) => {
-    if (asBolt(i) && enough[i]) return { chosen, length: lengths[i]! };
+    if (asBolt(i) && enough[i]) return { chosen, length: nth(lengths, i) };
     const at = short.findIndex((one) => one.i === i);
-    return { chosen: at < 0 ? chosen : again[at]!, length: null };
+    return { chosen: at < 0 ? chosen : nth(again, at), length: null };
   });
 }
 

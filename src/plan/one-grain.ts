@@ -1,6 +1,7 @@
 import type { CutList, CutPiece } from "../cutlist/types.ts";
 import { hasPlan } from "../engine/index.ts";
 import type { PackingResult, Section, SegmentUse } from "../engine/types.ts";
+import { nth } from "../length/nth.ts";
 import { purchaseFor } from "../stock/index.ts";
 import type { Chosen } from "./choose-cut-lists.ts";
 import type { Mix } from "./types.ts";
@@ -75,7 +76,7 @@ export async function fromOneGrain(
     });
     if (open.length === 0) break;
     const asked = open.flatMap(({ fabric, index }) =>
-      [false, true].map((turned) => ({ fabric, cutList: pinned(lists[fabric]!, index, turned) })),
+      [false, true].map((turned) => ({ fabric, cutList: pinned(nth(lists, fabric), index, turned) })),
     );
     const results = await again(asked);
     for (const { fabric } of open) {
@@ -88,7 +89,7 @@ export async function fromOneGrain(
       const [best] = ways.sort((a, b) => byCost(a.result, b.result));
       if (best === undefined) continue;
       lists[fabric] = best.cutList;
-      const least = Math.min(found[fabric]!.chosen.least, best.result.chosen.least);
+      const least = Math.min(nth(found, fabric).chosen.least, best.result.chosen.least);
       found[fabric] = { ...best.result, chosen: { ...best.result.chosen, least } };
     }
   }

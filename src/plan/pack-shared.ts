@@ -1,5 +1,6 @@
 import { hasPlan } from "../engine/index.ts";
 import type { PackingProblem, PackingResult, SearchLimits } from "../engine/types.ts";
+import { nth } from "../length/nth.ts";
 import type { Solve } from "./request.ts";
 
 /** Counted work for several problems: for each at most in every round, and for all rounds together. */
@@ -34,10 +35,10 @@ export async function packShared(
     const asked = open.sort((a, b) => gapOf(results[a]) - gapOf(results[b]) || a - b).slice(0, room);
     // So many problems that a little for each is too much: they get what there is.
     const little = Math.min(first ?? each, Math.max(1, Math.floor(effort.together / problems.length)));
-    const found = await solve(asked.map((i) => jobOf(problems[i]!, round === 0 ? little : each)));
+    const found = await solve(asked.map((i) => jobOf(nth(problems, i), round === 0 ? little : each)));
     for (const { stats } of found) left -= stats.milliseconds;
     asked.forEach((i, at) => {
-      results[i] = better(results[i], found[at]!);
+      results[i] = better(results[i], nth(found, at));
     });
   }
   return results.filter((result) => result !== undefined);

@@ -3,6 +3,7 @@ import { searchCutShort } from "../diagnostics/planning.ts";
 import type { Diagnostic, Outcome } from "../diagnostics/types.ts";
 import { hasPlan, ruleOfThumb, verify } from "../engine/index.ts";
 import type { PackingProblem, PackingResult, SearchLimits, StackLimit } from "../engine/types.ts";
+import { nth } from "../length/nth.ts";
 import type { FabricSpec } from "../spec/types.ts";
 import { usableWidth } from "../stock/index.ts";
 import { assembleFabric } from "./assemble-fabric.ts";
@@ -55,13 +56,15 @@ export async function planCutLists(request: PlanRequest): Promise<Outcome<Plan>>
   const lists = request.sorts === undefined ? cutLists : free.map(({ chosen }) => chosen.cutList);
   const settled = request.sorts === undefined ? {} : { sorts: [] };
   const packed = await fromOneGrain(free, lists, async (asked) => {
-    const own = asked.map(({ fabric, cutList }) => ({ ...fabrics[fabric]!, cutList, ...settled }));
+    const own = asked.map(({ fabric, cutList }) => ({ ...nth(fabrics, fabric), cutList, ...settled }));
     const there = asked.map(({ fabric }) => inHand[fabric] ?? null);
     return packToTheEnd(await weighFromHand(own, there, kits, search), search);
   });
   const plans = await assembleAll(packed, kits, search);
-  told.push(...plans.flatMap((plan, i) => tellUnproven(plan, packed[i]!.chosen, spec)));
-  const hasty = plans.filter((_, i) => packed[i]!.eased.stats.cutShort === "clock").map(({ name }) => name);
+  told.push(...plans.flatMap((plan, i) => tellUnproven(plan, nth(packed, i).chosen, spec)));
+  const hasty = plans
+    .filter((_, i) => nth(packed, i).eased.stats.cutShort === "clock")
+    .map(({ name }) => name);
   if (hasty.length > 0) told.push(searchCutShort(hasty));
   const narrowest = await tryNarrower(packed, plans, search);
   const suggest =
@@ -224,13 +227,13 @@ async function packToTheEnd(
   const easy = await easeWork(settled, there, settings, limits, solve);
   const done = settled.map((one, i) => {
     const length = there[i] ?? null;
-    const result = length === null ? lessToBuy(one, easy[i]!, one.result) : easy[i]!;
+    const result = length === null ? lessToBuy(one, nth(easy, i), one.result) : nth(easy, i);
     return length === null ? { chosen: one, result } : ontoLength(one, result, length);
   });
   const chosen = done.map((one) => one.chosen);
   const eased = done.map(({ result }) => result);
   chosen.forEach(({ problem }, i) => {
-    assertRight(problem, eased[i]!);
+    assertRight(problem, nth(eased, i));
   });
   return weighed.map((one, i) => {
     const at = able.indexOf(one);
@@ -238,7 +241,9 @@ async function packToTheEnd(
     const weighedSo = one.problem.style === settings.style;
     const known = mixes[i] ?? null;
     const mix = known === null || weighedSo ? known : { ...known, proven: false };
-    return at < 0 ? { chosen: one, eased: one.result, mix } : { chosen: chosen[at]!, eased: eased[at]!, mix };
+    return at < 0
+      ? { chosen: one, eased: one.result, mix }
+      : { chosen: nth(chosen, at), eased: nth(eased, at), mix };
   });
 }
 
@@ -285,7 +290,7 @@ async function settleAll(
     const status = style === one.problem.style ? result.status : "best-found";
     return { ...one, cutList: found.cutList, problem, result: { ...result, status, bound }, ...bounded };
   });
-  const stacked = settled.filter((one, i) => one.problem.style !== weighed[i]!.problem.style);
+  const stacked = settled.filter((one, i) => one.problem.style !== nth(weighed, i).problem.style);
   if (stacked.length === 0) return settled;
   const again = await solve(stacked.map(({ problem }) => ({ kind: "pack", problem, limits })));
   return settled.map((one) => {
@@ -312,7 +317,7 @@ async function tryNarrower(
   const { style, ruler } = settings;
   const stacks = stackLimit(settings);
   const trials = plans.map((plan, i): Trial | null => {
-    const { cutList } = packed[i]!.chosen;
+    const { cutList } = nth(packed, i).chosen;
     const { lays, purchase, usable } = plan;
     // Strips used at whatever length the cloth gives say nothing of how long they must be.
     const pinned = cutList.pieces.some(
@@ -352,5 +357,5 @@ async function tryStacked(
   const results = await solve(
     open.map(({ problem }) => ({ kind: "pack", problem: { ...problem, style: "strips-3", stacks }, limits })),
   );
-  return short.map((one) => open.includes(one) && hasPlan(results[open.indexOf(one)]!));
+  return short.map((one) => open.includes(one) && hasPlan(nth(results, open.indexOf(one))));
 }

@@ -2,6 +2,7 @@ import { lostInRun, runNotes } from "../cutlist/joins.ts";
 import type { CutList, CutPiece } from "../cutlist/types.ts";
 import { together } from "../diagnostics/purposes.ts";
 import type { PackingResult, Section, SegmentUse, StockLayout } from "../engine/types.ts";
+import { nth } from "../length/nth.ts";
 import type { Ticks } from "../length/types.ts";
 
 /** A cut list whose runs are told as the strips and ends that make them, and the packing of those. */
@@ -137,7 +138,7 @@ function reaches(sources: readonly Source[], piece: CutPiece | undefined): boole
 
 /** A source as a piece of its own. */
 export function asSource(piece: CutPiece, item: number, sources: readonly Source[], index: number): CutPiece {
-  const source = sources[index]!;
+  const source = nth(sources, index);
   const wholes = sources.reduce((sum, { whole, count }) => sum + (whole ? count : 0), 0);
   const ends = sources.reduce((sum, { whole, count }) => sum + (whole ? 0 : count), 0);
   const purpose = together(piece.uses.map((use) => use.purpose));
@@ -151,9 +152,10 @@ export function asSource(piece: CutPiece, item: number, sources: readonly Source
     across: source.across,
     fullWidth: source.whole,
     count: source.count,
+    // Where the run is told as so many shorter strips, the bag need not say it as well.
     uses: [
       {
-        purpose: source.whole ? purpose : { for: "shorter-strip", of: purpose },
+        purpose: source.whole || (index === 0 && ends > 1) ? purpose : { for: "shorter-strip", of: purpose },
         count: source.count,
       },
     ],

@@ -1,5 +1,6 @@
 import { atMost, hasPlan } from "../engine/index.ts";
 import type { PackingProblem, PackingResult, SearchLimits, StripSection } from "../engine/types.ts";
+import { nth } from "../length/nth.ts";
 import { usableWidth } from "../stock/index.ts";
 import type { Chosen } from "./choose-cut-lists.ts";
 import type { KitShare } from "./kit-types.ts";
@@ -69,25 +70,25 @@ export async function splitKits(
     const problems = asked.map(({ one, some }) => forSome(one.chosen.problem, some, kits));
     const found = await solve(
       asked.map(({ one, some }, i) => {
-        return { kind: "pack", problem: problems[i]!, limits: { ...small, target: share(one, some) } };
+        return { kind: "pack", problem: nth(problems, i), limits: { ...small, target: share(one, some) } };
       }),
     );
     // What already takes too much cloth need not be made easy to cut.
     const fits = asked.map(({ one, some }, i) => {
-      return hasPlan(found[i]!) && found[i]!.rollLength <= share(one, some);
+      return hasPlan(nth(found, i)) && nth(found, i).rollLength <= share(one, some);
     });
     const fitting = asked.map((_, i) => i).filter((i) => fits[i]);
     const eased = await solve(
       fitting.map((i) => {
-        const { one, some } = asked[i]!;
-        const result = found[i]!;
+        const { one, some } = nth(asked, i);
+        const result = nth(found, i);
         const lengthLimit = prefer === "simple" ? share(one, some) : result.rollLength;
-        return { kind: "lessen-work", table, problem: problems[i]!, result, lengthLimit, limits: small };
+        return { kind: "lessen-work", table, problem: nth(problems, i), result, lengthLimit, limits: small };
       }),
     );
     fitting.forEach((i, at) => {
-      const { one, some } = asked[i]!;
-      one.packed.set(some, eased[at]!);
+      const { one, some } = nth(asked, i);
+      one.packed.set(some, nth(eased, at));
     });
     for (const one of still) splits[one.index] = splitInto(one, size, kits);
   }

@@ -1,3 +1,4 @@
+import { nth } from "../length/nth.ts";
 import type { Ticks } from "../length/types.ts";
 import { costOf, passesBolt, purchaseFor, type SoldCloth } from "../stock/index.ts";
 import { lengthsOf, type OnBolt } from "./packing/onto-bolts.ts";
@@ -29,7 +30,7 @@ export function mistakesIn(
   const mistake = (width: Ticks): Mistake => {
     const longer = bolts.flatMap(({ used }, i) => {
       const { length } = purchaseFor(bare, used + width);
-      return passesBolt(fabric, length) ? [] : [Math.max(0, length - bought[i]!.length)];
+      return passesBolt(fabric, length) ? [] : [Math.max(0, length - nth(bought, i).length)];
     });
     const more = Math.min(...longer, purchaseFor(bare, width).length);
     const dearer = costOf(fabric, purchase.length + more);

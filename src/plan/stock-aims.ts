@@ -2,6 +2,7 @@ import type { CutList } from "../cutlist/types.ts";
 import { hasPlan, type StockAims } from "../engine/index.ts";
 import type { PackingProblem } from "../engine/types.ts";
 import { INCH } from "../length/measures.ts";
+import { nth } from "../length/nth.ts";
 import type { Ticks } from "../length/types.ts";
 import { lengthLimit, purchaseFor, TRADE_SIZES, usableWidth } from "../stock/index.ts";
 import type { Chosen } from "./choose-cut-lists.ts";
@@ -86,6 +87,6 @@ export function onlyUsed(
   const left = (sheet: number) => !stays(sheet);
   return {
     ...problem,
-    sheets: problem.sheets.map((one, i) => (left(i) ? { ...one, available: used[i]!.count } : one)),
+    sheets: problem.sheets.map((one, i) => (left(i) ? { ...one, available: nth(used, i).count } : one)),
   };
 }

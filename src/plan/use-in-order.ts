@@ -1,5 +1,6 @@
 import { atMost, hasPlan } from "../engine/index.ts";
 import type { PackingProblem, PackingResult, SearchLimits } from "../engine/types.ts";
+import { nth } from "../length/nth.ts";
 import { purchaseFor, usableWidth } from "../stock/index.ts";
 import { usedOf } from "./cheapest-mix.ts";
 import type { Chosen } from "./choose-cut-lists.ts";
@@ -37,7 +38,7 @@ export async function useInOrder(
     }),
   );
   asked.forEach((state, i) => {
-    spare(state, results[i]!);
+    spare(state, nth(results, i));
   });
   for (const state of states) await fillFirst(state, limits, solve);
   return states.map((state) => state.chosen);
@@ -53,7 +54,7 @@ function begin(chosen: Chosen): State {
     return { chosen, open: false, several: false };
   const used = usedOf({ result, fixedStock });
   const precious = used.some(
-    ({ piece, count }, i) => count > 0 && classes[i]! > CLASSES.cut && piece.from !== "shop",
+    ({ piece, count }, i) => count > 0 && nth(classes, i) > CLASSES.cut && piece.from !== "shop",
   );
   return { chosen, open: precious && chosen.ordered !== true, several };
 }
@@ -67,7 +68,7 @@ function spare(state: State, found: PackingResult): void {
   if (length(found.rollLength) > length(result.rollLength)) return;
   // What is spared stays whole: easing the work takes no more of it either.
   const usable = usableWidth(cutList.fabric);
-  const isCut = (sheet: number) => classOf(fixedStock[sheet]!, usable) === CLASSES.cut;
+  const isCut = (sheet: number) => classOf(nth(fixedStock, sheet), usable) === CLASSES.cut;
   const problem = onlyUsed(chosen.problem, usedOf({ result: found, fixedStock }), isCut);
   state.chosen = { ...chosen, problem, result: asProved(found, result) };
 }
@@ -96,7 +97,7 @@ async function fillFirst(state: State, limits: SearchLimits, solve: Solve): Prom
   const isFirst = fixedStock.map((piece) => classOf(piece, usable) === CLASSES.cut && piece.from !== "shop");
   const used = usedOf({ result, fixedStock });
   const matters =
-    state.several && isFirst.includes(true) && isFirst.some((first, i) => !first && used[i]!.count > 0);
+    state.several && isFirst.includes(true) && isFirst.some((first, i) => !first && nth(used, i).count > 0);
   if (!matters || problem.items.some(({ run }) => run !== undefined)) return;
   const only = (which: boolean, wanted: PackingProblem) => ({
     ...wanted,
@@ -108,13 +109,13 @@ async function fillFirst(state: State, limits: SearchLimits, solve: Solve): Prom
   ]);
   if (first === undefined || hasPlan(first)) return;
   const missing = problem.items.map((_, i) => first.missing.find(({ item }) => item === i)?.count ?? 0);
-  const rest = { ...problem, items: problem.items.map((item, i) => ({ ...item, demand: missing[i]! })) };
+  const rest = { ...problem, items: problem.items.map((item, i) => ({ ...item, demand: nth(missing, i) })) };
   const found = await within(only(false, rest), result.rollLength, limits, solve);
   if (found === null) return;
   const layouts = [...found.layouts, ...first.layouts];
   const both: PackingResult = { ...found, layouts, objective: found.objective + first.objective };
   const now = usedOf({ result: both, fixedStock });
-  if (now.some(({ count }, i) => !isFirst[i] && count > used[i]!.count)) return;
+  if (now.some(({ count }, i) => !isFirst[i] && count > nth(used, i).count)) return;
   state.chosen = { ...state.chosen, result: asProved(both, result) };
 }
 

@@ -1,4 +1,5 @@
 import type { EngineJob } from "../engine/index.ts";
+import { nth } from "../length/nth.ts";
 import type { Solve } from "./request.ts";
 
 /** However little work is left, a search gets so much of it: enough for a plan, though hardly for a proof. */
@@ -16,7 +17,7 @@ export function withinWork(solve: Solve, together: number): Solve {
       jobs.map(({ limits }) => limits.effort ?? Infinity),
       left,
     );
-    const results = await solve(jobs.map((job, i) => limited(job, most[i]!)));
+    const results = await solve(jobs.map((job, i) => limited(job, nth(most, i))));
     for (const { stats } of results) left -= stats.milliseconds;
     return results;
   };
@@ -32,12 +33,12 @@ function limited(job: EngineJob, most: number): EngineJob {
 
 /** Most for each, so that together they get no more than there is: the modest ones first. */
 function shares(asked: readonly number[], together: number): number[] {
-  const order = asked.map((_, i) => i).sort((a, b) => asked[a]! - asked[b]! || a - b);
+  const order = asked.map((_, i) => i).sort((a, b) => nth(asked, a) - nth(asked, b) || a - b);
   const given = asked.map(() => 0);
   let left = Math.max(0, together);
   order.forEach((i, at) => {
-    given[i] = Math.min(asked[i]!, left / (order.length - at));
-    left -= given[i]!;
+    given[i] = Math.min(nth(asked, i), left / (order.length - at));
+    left -= nth(given, i);
   });
   return given;
 }

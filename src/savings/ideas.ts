@@ -4,6 +4,7 @@ import { type QuiltModel, readModel, rulerOf, ticksOf } from "../edits/model.ts"
 import { fillTurns, setSashing, widenBorder } from "../edits/quilt-edits.ts";
 import { readText, valueAt, withoutValue, withValue } from "../edits/text-edit.ts";
 import { formatLength } from "../length/index.ts";
+import { nth } from "../length/nth.ts";
 import { findUnitKind } from "../quilt/index.ts";
 import type { Change, Family, Idea } from "./types.ts";
 
@@ -74,7 +75,7 @@ function prints(text: string, model: QuiltModel, idea: Make): Family[] {
 }
 
 function borderIdeas(text: string, model: QuiltModel, i: number, idea: Make): Family[] {
-  const border = model.borders[i]!;
+  const border = nth(model.borders, i);
   if (border.block !== "") return [];
   const about = { border: border.name === "" ? i + 1 : border.name, fabric: border.fabric };
   const read = readText(text);
@@ -168,8 +169,8 @@ function blockSizes(text: string, model: QuiltModel, idea: Make): Family {
 }
 
 const even = (at: readonly number[]): boolean => {
-  const each = at.slice(1).map((end, i) => end - at[i]!);
-  return each.every((one) => Math.abs(one - each[0]!) < 0.5);
+  const each = at.slice(1).map((end, i) => end - nth(at, i));
+  return each.every((one) => Math.abs(one - nth(each, 0)) < 0.5);
 };
 
 function leastCommonMultiple(a: number, b: number): number {

@@ -1,3 +1,4 @@
+import { nth } from "../length/nth.ts";
 import type { Ticks } from "../length/types.ts";
 import type { FabricPlan } from "../plan/types.ts";
 import { clothName } from "../stock/index.ts";
@@ -56,7 +57,7 @@ export function changeOf(
   const more = amountsOf(after);
   return {
     fabric: after.name,
-    cut: after.pieces.flatMap(({ letter }, i) => ((cut[i] ?? 0) > 0 ? [{ letter, count: cut[i]! }] : [])),
+    cut: after.pieces.flatMap(({ letter }, i) => ((cut[i] ?? 0) > 0 ? [{ letter, count: nth(cut, i) }] : [])),
     lost: before.pieces.flatMap(({ letter }, i) => {
       const count = work.lost[i] ?? 0;
       return count > 0 ? [{ letter, count }] : [];

@@ -1,4 +1,5 @@
 import { formatSize } from "../length/index.ts";
+import { nth } from "../length/nth.ts";
 import type { Ruler, Ticks } from "../length/types.ts";
 import type { FixedPiece, LengthInHand } from "../plan/index.ts";
 import type { FabricPlan, FixedStock, Lay } from "../plan/types.ts";
@@ -37,7 +38,7 @@ export function isRoll({ source, name }: Lay): boolean {
 /** Cloth of the drawer that is cut into by now. */
 export function tookOf(fabric: FabricPlan, work: Work): { across: Ticks; along: Ticks; count: number }[] {
   const now = fabric.lays.flatMap((lay, l) =>
-    work.strips[l]!.size > 0 && stockOf(fabric, lay)?.from === "stash" ? [lay] : [],
+    nth(work.strips, l).size > 0 && stockOf(fabric, lay)?.from === "stash" ? [lay] : [],
   );
   return gathered([
     ...(fabric.done?.took ?? []).flatMap(({ count, ...size }) => Array.from({ length: count }, () => size)),
@@ -63,7 +64,7 @@ export function clothInHand(fabric: FabricPlan, work: Work, ruler: Ruler): Cloth
   const begun = new Map<string, number>();
   lays.forEach((lay, l) => {
     const kind = stockOf(fabric, lay);
-    const untouched = work.strips[l]!.size === 0;
+    const untouched = nth(work.strips, l).size === 0;
     if (!untouched) begun.set(lay.name, (begun.get(lay.name) ?? 0) + 1);
     if (untouched && !isRoll(lay)) return;
     const straighten = lay.source === "bolt" ? fabric.straighten : (kind?.squareUp?.along ?? 0);
@@ -115,7 +116,7 @@ export function cutFrom(
   work: Work,
   index: number,
 ): { rests: Rectangle[]; remaining: Ticks } {
-  const states = work.strips[index]!;
+  const states = nth(work.strips, index);
   const strips = numberedParts(lay.root);
   const lost = stockOf(fabric, lay)?.squareUp ?? SQUARE;
   const width = widthOfLay(fabric, lay, work);

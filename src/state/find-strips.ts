@@ -1,6 +1,7 @@
 import type { InFile } from "../diagnostics/reading.ts";
 import type { Diagnostic } from "../diagnostics/types.ts";
 import { workClothUnknown, workStripUnknown } from "../diagnostics/work.ts";
+import { nth } from "../length/nth.ts";
 import type { FabricPlan, Part } from "../plan/types.ts";
 import type { What } from "../spec/index.ts";
 import { clothName, LENGTH_IN_HAND } from "../stock/index.ts";
@@ -64,7 +65,7 @@ export function findStrips(
 ): Found<StripPlace[]> {
   const { lays, done } = fabric;
   const placesOf = (lay: number) =>
-    numberedParts(lays[lay]!.root).map(({ number }): StripPlace => ({ lay, number }));
+    numberedParts(nth(lays, lay).root).map(({ number }): StripPlace => ({ lay, number }));
   if (what.of === "all" && what.cloth === null) return { value: lays.flatMap((_, lay) => placesOf(lay)) };
   const usual = usualLay(fabric);
   const meant = what.cloth === null ? (usual === null ? [] : [usual]) : laysCalled(fabric, what.cloth);
@@ -77,7 +78,7 @@ export function findStrips(
   const wanted = what.of === "strips" ? what.numbers : [what.last];
   const missing = wanted.find((number) => !places.some((place) => place.number === number));
   if (missing !== undefined) {
-    const { name } = lays[lay!]!;
+    const { name } = nth(lays, lay!);
     const of = { cloth: name === "bolt" ? null : name, fabric: fabric.name };
     return { problem: workStripUnknown(where, missing, of, places.length, done !== undefined) };
   }

@@ -1,3 +1,4 @@
+import { nth } from "../length/nth.ts";
 import {
   type FixedPiece,
   gatherPlaced,
@@ -30,14 +31,14 @@ function wentAsPlanned({ lays, usable }: FabricPlan, work: Work): boolean {
     work.left === null &&
     work.besides.length === 0 &&
     work.lost.every((count) => count === 0);
-  const begun = lays.filter((lay, l) => work.strips[l]!.size > 0 || !isRoll(lay));
+  const begun = lays.filter((lay, l) => nth(work.strips, l).size > 0 || !isRoll(lay));
   const rolls = lays.filter(isRoll);
   return (
     plain &&
     begun.length > 0 &&
     rolls.length < 2 &&
     lays.every(({ root }, l) => {
-      const states = work.strips[l]!;
+      const states = nth(work.strips, l);
       if (![...states.values()].every((state) => state === "cut")) return false;
       return root.parts.every((part) => {
         const numbers = numberedParts(part).map(({ number }) => number);
@@ -63,7 +64,7 @@ function leftOf(
   index: number,
   ruler: PlanSettings["ruler"],
 ): Left | null {
-  const states = work.strips[index]!;
+  const states = nth(work.strips, index);
   const begun = states.size > 0;
   const parts = lay.root.parts.filter((part) => {
     if (part.role === "straightening") return !begun;
@@ -108,7 +109,7 @@ export function keepRest(
   for (const { name } of lays) laid.set(name, (laid.get(name) ?? 0) + 1);
   const others = [
     ...lays.flatMap((lay, l) => {
-      if (work.strips[l]!.size === 0) return [];
+      if (nth(work.strips, l).size === 0) return [];
       const { rests, remaining } = cutFrom(fabric, lay, work, l);
       const isLeft = left.some((one) => one.lay === lay);
       const end = isLeft || remaining === 0 ? [] : [remainder(fabric, lay, remaining, work, ruler)];
@@ -119,9 +120,9 @@ export function keepRest(
     ),
   ];
   const { kinds, kindOf } = gatherPlaced([...left.map(({ cloth }) => cloth), ...others]);
-  const next = left.map(({ lay, parts }, i) => layOfRest(lay, parts, kinds[kindOf[i]!]!.name));
+  const next = left.map(({ lay, parts }, i) => layOfRest(lay, parts, nth(kinds, nth(kindOf, i)).name));
   const used = kinds.map((_, k) => left.filter((_, i) => kindOf[i] === k).length);
-  const asCloth = (kind: FixedPiece, k: number): FixedStock => ({ ...asStock(kind), used: used[k]! });
+  const asCloth = (kind: FixedPiece, k: number): FixedStock => ({ ...asStock(kind), used: nth(used, k) });
   const stock = kinds.map(asCloth);
   const { mix: _mix, kitShares: _shares, stock: _stock, ...same } = fabric;
   const taken = stock.filter((kind) => kind.used > 0);

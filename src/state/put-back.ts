@@ -1,4 +1,5 @@
 import type { CutPiece } from "../cutlist/types.ts";
+import { nth } from "../length/nth.ts";
 import { asSource, type FixedPiece, listLeftovers, type Source } from "../plan/index.ts";
 import type { Done, FabricPlan, Part } from "../plan/types.ts";
 import { asStock } from "./cloth-in-hand.ts";
@@ -51,7 +52,7 @@ export function putBack({ rest, wanted, bought, kept, took, keepFrom, kits }: Pa
     lays,
     steps: rest.steps.map((step) => ({
       ...step,
-      subcuts: step.subcuts.map((subcut) => ({ ...subcut, piece: places[subcut.piece]! })),
+      subcuts: step.subcuts.map((subcut) => ({ ...subcut, piece: nth(places, subcut.piece) })),
     })),
     leftovers: listLeftovers(lays, pieces, keepFrom, kits),
     done,
@@ -98,6 +99,7 @@ function nextLetter(letter: string, taken: Set<string>): string {
 }
 
 function withPlaces(part: Part, places: readonly number[]): Part {
-  if (part.parts.length === 0) return part.piece === null ? part : { ...part, piece: places[part.piece]! };
+  if (part.parts.length === 0)
+    return part.piece === null ? part : { ...part, piece: nth(places, part.piece) };
   return { ...part, parts: part.parts.map((inner) => withPlaces(inner, places)) };
 }

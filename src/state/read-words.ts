@@ -1,5 +1,6 @@
 import type { Diagnostic, Outcome } from "../diagnostics/types.ts";
 import { factUnreadable, workFabricUnknown, workFabricUnsaid } from "../diagnostics/work.ts";
+import { nth } from "../length/nth.ts";
 import type { LengthUnit } from "../length/types.ts";
 import { readFact, type SaidFact } from "../spec/index.ts";
 
@@ -12,13 +13,13 @@ export interface SaidNow {
 /** A fabric's name before a colon, and what is said of it. */
 function splitFabric(text: string): { name: string | null; said: string } {
   const found = /^([^:]+):(.*)$/s.exec(text);
-  return found === null ? { name: null, said: text } : { name: found[1]!.trim(), said: found[2]! };
+  return found === null ? { name: null, said: text } : { name: nth(found, 1).trim(), said: nth(found, 2) };
 }
 
 function fabricCalled(name: string, fabrics: readonly string[]): string | null {
   if (fabrics.includes(name)) return name;
   const alike = fabrics.filter((fabric) => fabric.toLowerCase() === name.toLowerCase());
-  return alike.length === 1 ? alike[0]! : null;
+  return alike.length === 1 ? nth(alike, 0) : null;
 }
 
 /**
@@ -35,7 +36,7 @@ export function readWords(
   const diagnostics: Diagnostic[] = [];
   const found: SaidNow[] = [];
   const nowhere = { path: "", at: null };
-  let current = fabrics.length === 1 ? fabrics[0]! : null;
+  let current = fabrics.length === 1 ? nth(fabrics, 0) : null;
   for (const text of words.flatMap((word) => word.split(";")).filter((each) => each.trim() !== "")) {
     const { name, said } = splitFabric(text);
     if (name !== null) {

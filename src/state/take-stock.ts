@@ -1,6 +1,7 @@
 import type { InFile } from "../diagnostics/reading.ts";
 import type { Diagnostic, Outcome } from "../diagnostics/types.ts";
 import { workLetterUnknown, workNoneToSpoil, workTooFew, workTooMany } from "../diagnostics/work.ts";
+import { nth } from "../length/nth.ts";
 import type { Ticks } from "../length/types.ts";
 import { piecesIn } from "../plan/index.ts";
 import type { FabricPlan, Part } from "../plan/types.ts";
@@ -85,7 +86,7 @@ export function takeStock(fabric: FabricPlan, said: Pick<SaidOf, "facts">): Outc
     if (fact.kind === "left") work.left = fact.length;
     if (fact.kind === "in-hand") work.besides.push(fact);
   }
-  const whereOf = (i: number): InFile => ({ path: said.facts[i]!.path, at: said.facts[i]!.at });
+  const whereOf = (i: number): InFile => ({ path: nth(said.facts, i).path, at: nth(said.facts, i).at });
   const facts = said.facts.map(({ fact }, i) => ({ fact, where: whereOf(i) }));
   for (const { fact, where } of facts) markStrips(fabric, work, fact, where, diagnostics);
   takeThoseBefore(fabric, work);
@@ -110,7 +111,7 @@ function markStrips(
     return;
   }
   for (const { lay, number } of found.value) {
-    const strips = work.strips[lay]!;
+    const strips = nth(work.strips, lay);
     // What is spoiled stays so, in whatever order it is said.
     if (strips.get(number) !== "spoiled") strips.set(number, fact.kind);
   }
@@ -122,7 +123,7 @@ function markStrips(
  */
 function takeThoseBefore({ lays }: FabricPlan, work: Work): void {
   lays.forEach(({ root, name }, l) => {
-    const states = work.strips[l]!;
+    const states = nth(work.strips, l);
     const last = Math.max(0, ...states.keys());
     const as = [...states.values()].every((state) => state === "spoiled") ? "cut" : "cut-off";
     const numbers = numberedParts(root).flatMap(({ number }) =>
@@ -138,9 +139,9 @@ function settleStrips(fabric: FabricPlan, work: Work): void {
   fabric.lays.forEach((lay, l) => {
     const ends = widthOfLay(fabric, lay, work);
     for (const strip of numberedParts(lay.root)) {
-      const state = work.strips[l]!.get(strip.number);
+      const state = nth(work.strips, l).get(strip.number);
       for (const leaf of pieceLeaves(strip)) {
-        const there = leaf.x + leaf.across <= ends || fabric.pieces[leaf.piece!]!.fullWidth;
+        const there = leaf.x + leaf.across <= ends || nth(fabric.pieces, leaf.piece!).fullWidth;
         if (state === "cut" && there) take(work, leaf);
         else if (state === "spoiled" || (state === "cut" && !there))
           work.lost[leaf.piece!]! += piecesIn(leaf);
@@ -176,7 +177,7 @@ function countPieces(
     );
     return;
   }
-  const cut = work.bags[piece]!;
+  const cut = nth(work.bags, piece);
   if (fact.kind === "spoiled") {
     if (count > cut) {
       diagnostics.push(workNoneToSpoil(where, letter, count, cut));
@@ -193,7 +194,7 @@ function countPieces(
     return;
   }
   takeInOrder(fabric, work, piece, count - cut);
-  const most = work.bags[piece]!;
+  const most = nth(work.bags, piece);
   if (most < count) diagnostics.push(workTooMany(where, letter, count, most));
 }
 
@@ -203,15 +204,15 @@ function takeInOrder(fabric: FabricPlan, work: Work, piece: number, count: numbe
   fabric.lays.forEach((lay, l) => {
     const ends = widthOfLay(fabric, lay, work);
     for (const strip of numberedParts(lay.root)) {
-      const state = work.strips[l]!.get(strip.number);
+      const state = nth(work.strips, l).get(strip.number);
       if (open === 0 || state === "cut" || state === "spoiled") continue;
       for (const leaf of pieceLeaves(strip)) {
-        const there = leaf.x + leaf.across <= ends || fabric.pieces[piece]!.fullWidth;
+        const there = leaf.x + leaf.across <= ends || nth(fabric.pieces, piece).fullWidth;
         if (open === 0 || leaf.piece !== piece || !there || work.told.has(leaf)) continue;
         // Of a run that is begun the shapes still to cut are planned anew.
         const count = Math.min(open, piecesIn(leaf));
         take(work, leaf, count);
-        work.strips[l]!.set(strip.number, "begun");
+        nth(work.strips, l).set(strip.number, "begun");
         open -= count;
       }
     }

@@ -1,3 +1,4 @@
+import { nth } from "../length/nth.ts";
 import type { FabricPlan } from "../plan/types.ts";
 import type { SaidOf } from "../spec/index.ts";
 import { clothName } from "../stock/index.ts";
@@ -26,7 +27,7 @@ function listed(numbers: readonly number[]): string[] {
   const facts: string[] = [];
   for (let i = 0; i < told.length; i += MOST_RANGES) {
     const some = told.slice(i, i + MOST_RANGES);
-    facts.push(some.length === 1 ? some[0]! : `${some.slice(0, -1).join(", ")} and ${some.at(-1)}`);
+    facts.push(some.length === 1 ? nth(some, 0) : `${some.slice(0, -1).join(", ")} and ${some.at(-1)}`);
   }
   return facts;
 }
@@ -92,7 +93,7 @@ export function stopFacts(cloths: readonly SpokenCloth[], places: readonly Strip
 
 /** What is said of a strip that cannot be used. */
 export function spoiledFact(cloths: readonly SpokenCloth[], { lay, number }: StripPlace): string {
-  return told([number], cloths[lay]?.word ?? "", "spoiled")[0]!;
+  return nth(told([number], cloths[lay]?.word ?? "", "spoiled"), 0);
 }
 
 /** Whether an entry tells of strips ticked and of nothing else. */
@@ -105,7 +106,7 @@ export function openFrom(said: readonly SaidOf[]): number {
   const seen = new Set<string>();
   let first = said.length;
   for (let i = said.length - 1; i >= 0; i--) {
-    const entry = said[i]!;
+    const entry = nth(said, i);
     if (!isTicks(entry) || seen.has(entry.fabric)) break;
     seen.add(entry.fabric);
     first = i;

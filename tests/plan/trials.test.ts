@@ -9,6 +9,7 @@ import { type PlanOptions, planQuilt, USUAL_OPTIONS } from "../../src/pipeline.t
 import { everyPart } from "../../src/plan/lays/parts.ts";
 import type { Solve } from "../../src/plan/request.ts";
 import type { FabricPlan, Plan } from "../../src/plan/types.ts";
+import { cuttingSteps } from "../../src/render/text/cutting/steps.ts";
 import { makingSteps } from "../../src/render/text/sewing/making.ts";
 import { english } from "../../src/words/index.ts";
 import { IN, solveHere } from "../support/cut-list-spec.ts";
@@ -291,6 +292,10 @@ describe("a border that may be joined or cut along the selvage", () => {
     expect(value?.fabrics[0]?.pieces.map(({ letter }) => letter)).toEqual(["A"]);
     const navy = value?.fabrics[1]?.pieces ?? [];
     expect(navy.find(({ across, along }) => across === 6.5 * IN && along === 6.5 * IN)?.count).toBe(32);
+    // A run of shorter strips alone is said to be one by how it is sewn: the bag does not say it again.
+    const binding = value === null ? "" : cuttingSteps(value, false, english);
+    const told = binding.split("\n").filter((line) => /double-fold binding.*sew end to end/.test(line));
+    expect(told.map((line) => line.match(/shorter strip/g)?.length ?? 0)).toEqual([1]);
   });
 });
 

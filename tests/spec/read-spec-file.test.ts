@@ -4,6 +4,8 @@ import { describe, expect, test } from "vitest";
 import { jsonSchema } from "../../src/index.ts";
 import { CENTIMETRE, INCH, METRE } from "../../src/length/index.ts";
 import { type CutListSpec, readSpecFile } from "../../src/spec/index.ts";
+import { german } from "../../src/words/de/index.ts";
+import { english, wordAll } from "../../src/words/index.ts";
 import { assumedIn } from "../support/in-words.ts";
 
 function read(text: string): CutListSpec {
@@ -83,6 +85,17 @@ describe("a piece", () => {
     expect(pieceOf("6.5 x 11.5, 8", "units: centimetres")).toMatchObject({ across: 41600 });
     expect(pieceOf("2 1/2 x 4 1/2, 24", "units: Inches")).toMatchObject({ across: 2.5 * INCH });
     expect(pieceOf("6.5 x 11.5, 8", "ruler: 5 mm")).toMatchObject({ across: 41600 });
+  });
+
+  test("without a count is answered with a line that can be copied", () => {
+    const answered = (line: string) =>
+      [english, german].map((words) => {
+        const { diagnostics } = readSpecFile(`fabrics:\n  - name: Sea\n    pieces: ["${line}"]\n`, "sea.yaml");
+        return wordAll(diagnostics, words).find(({ code }) => code === "FIELD-MISSING")?.hint;
+      });
+    expect(answered("300 of 4 x 6")).toEqual(["For example `4 x 6, 300`.", "Zum Beispiel `4 x 6, 300`."]);
+    expect(answered("300 Stück 4 x 6")).toEqual(["For example `4 x 6, 300`.", "Zum Beispiel `4 x 6, 300`."]);
+    expect(answered("sky 4 x 6")).toEqual(["For example `sky 4 x 6, 24`.", "Zum Beispiel `sky 4 x 6, 24`."]);
   });
 
   test("keeps decimals exact to the last place", () => {

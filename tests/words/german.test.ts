@@ -101,9 +101,9 @@ function scenesOf(plan: Plan, words: Words): Scene[] {
     topScene(top, fabrics, ruler, words),
     ...top.designs.map((design) => blockScene(design, fabrics, ruler, words)),
     blocksScene(top, making, fabrics, ruler, words),
-    assemblyScene(top, making, fabrics, ruler, words),
-    pressingScene(top, making, fabrics, ruler, words),
-    bordersScene(top, making, fabrics, ruler, words),
+    assemblyScene({ top, making, fabrics, ruler }, words),
+    pressingScene({ top, making, fabrics, ruler }, words),
+    bordersScene({ top, making, fabrics, ruler }, words),
     finishScene(top, making, ruler, words),
     ...unitStepsScenes(top, making, fabrics, ruler, words),
   ].filter((scene) => scene !== null);

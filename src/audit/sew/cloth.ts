@@ -16,7 +16,7 @@ const ON_DIAGONAL: Readonly<Record<string, "rising" | "falling">> = {
 /** A part of a cut piece, as it lies on the bolt; or what is wrong with asking for it. */
 export function partOf(bag: Bag, part: PatchPart): Polygon | string {
   const { across: w, along: h, subcut, shape, letter, fullWidth } = bag.piece;
-  const [a, b, c, d] = rectangleOf(w, h) as [Polygon[0], Polygon[0], Polygon[0], Polygon[0]];
+  const [a, b, c, d] = rectangleOf(w, h);
   const middle = { x: w / 2, y: h / 2 };
   if (part === "whole")
     return subcut === "none" ? [a, b, c, d] : `takes pieces ${letter} whole, which are cut further`;

@@ -20,7 +20,7 @@ export interface Line {
 
 export const dot = (a: Spot, b: Spot): number => a.x * b.x + a.y * b.y;
 
-export function rectangleOf(across: number, along: number, x = 0, y = 0): Polygon {
+export function rectangleOf(across: number, along: number, x = 0, y = 0): [Spot, Spot, Spot, Spot] {
   return [
     { x, y },
     { x: x + across, y },

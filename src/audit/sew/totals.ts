@@ -94,13 +94,9 @@ function seamsLying({ making, top }: Workroom): Lying[] {
     const upper = Math.min(...corners.map(([, y]) => y));
     const turns = Math.round((((turn % 360) + 360) % 360) / 90);
     const place = (x: number, y: number): [number, number] => {
-      const [a, b] = [
-        [x, y],
-        [h - y, x],
-        [w - x, h - y],
-        [y, w - x],
-      ][turns] as [number, number];
-      return [left + a, upper + b];
+      if (turns === 1) return [left + h - y, upper + x];
+      if (turns === 2) return [left + w - x, upper + h - y];
+      return turns === 3 ? [left + y, upper + w - x] : [left + x, upper + y];
     };
     all.push(...lying(own.seams, place, turns));
   });

@@ -12,6 +12,7 @@ import {
   rmdir,
   stat,
 } from "node:fs/promises";
+import { systemCode } from "./system-code.ts";
 
 /** What keeping files safe asks of the disk. A port, so that a test can let any step of it fail. */
 export interface Disk {
@@ -48,7 +49,7 @@ async function nullWhenAbsent<T>(asked: Promise<T>): Promise<T | null> {
   try {
     return await asked;
   } catch (error) {
-    if ((error as NodeJS.ErrnoException).code === "ENOENT") return null;
+    if (systemCode(error) === "ENOENT") return null;
     throw error;
   }
 }
@@ -97,7 +98,7 @@ export const realDisk: Disk = {
     try {
       await link(from, to);
     } catch (error) {
-      if (!NO_LINKS.includes((error as NodeJS.ErrnoException).code ?? "")) throw error;
+      if (!NO_LINKS.includes(systemCode(error) ?? "")) throw error;
       await copyFile(from, to, 1);
       await sync(to, "r+");
     }

@@ -2,6 +2,7 @@ import { randomUUID } from "node:crypto";
 import { hostname } from "node:os";
 import { basename, dirname, join } from "node:path";
 import type { Disk } from "./disk.ts";
+import { systemCode } from "./system-code.ts";
 
 /** A change takes milliseconds; a lock this old was left by a run that died. In milliseconds. */
 const STALE = 600_000;
@@ -35,7 +36,7 @@ function runs(pid: number): boolean {
     process.kill(pid, 0);
     return true;
   } catch (error) {
-    return (error as NodeJS.ErrnoException).code === "EPERM";
+    return systemCode(error) === "EPERM";
   }
 }
 
@@ -99,7 +100,7 @@ export async function takeLock(disk: Disk, path: string, patience: number): Prom
         await disk.link(made, path);
         break;
       } catch (error) {
-        if ((error as NodeJS.ErrnoException).code !== "EEXIST") throw error;
+        if (systemCode(error) !== "EEXIST") throw error;
       }
       const text = await readLock(disk, path);
       if (text !== null && (await isLeft(disk, path, text))) await breakLock(disk, path, text);

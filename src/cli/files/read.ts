@@ -3,10 +3,10 @@ import { readdir } from "node:fs/promises";
 import { basename, dirname, extname, join, resolve } from "node:path";
 import { fileNotText, fileTooLarge, fileUnreadable } from "../../diagnostics/files.ts";
 import type { Outcome } from "../../diagnostics/types.ts";
-
 import { languageWritten } from "../../words/index.ts";
 import type { Io } from "../io.ts";
 import { speakAsWritten } from "../shell/language.ts";
+import { systemCode } from "./system-code.ts";
 
 /** Most bytes of a cut list or quilt file. The largest real ones have a few dozen kilobytes. */
 const MOST_BYTES = 1_000_000;
@@ -52,7 +52,7 @@ export async function readInput(name: string, io: Io): Promise<Outcome<InputFile
   try {
     bytes = await readUpTo(MOST_BYTES + 1, name === "-" ? io.stdin() : open(resolve(io.folder, name)));
   } catch (error) {
-    const code = (error as NodeJS.ErrnoException).code ?? "UNKNOWN";
+    const code = systemCode(error) ?? "UNKNOWN";
     const near = code === "ENOENT" ? await filesNear(resolve(io.folder, name)) : [];
     const named = near.map((file) => join(dirname(name), file));
     return { value: null, diagnostics: [fileUnreadable(known, code, named)] };

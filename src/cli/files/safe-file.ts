@@ -5,6 +5,7 @@ import { stashBusy, stashEdited, stashNothingToUndo, stashNotWritten } from "../
 import type { Outcome } from "../../diagnostics/types.ts";
 import { type Disk, realDisk } from "./disk.ts";
 import { takeLock } from "./lock.ts";
+import { systemCode } from "./system-code.ts";
 
 /** Milliseconds to wait for another run to finish its change. */
 const PATIENCE = 10_000;
@@ -21,7 +22,7 @@ const OLD = 600_000;
 /** The new bytes of a file made from its old ones (null: there is none), with whatever else is to be told. */
 export type Change<T> = (old: Uint8Array | null) => Outcome<{ bytes: Uint8Array; told: T }>;
 
-const codeOf = (error: unknown) => (error as NodeJS.ErrnoException).code ?? "UNKNOWN";
+const codeOf = (error: unknown) => systemCode(error) ?? "UNKNOWN";
 
 async function readOld(disk: Disk, path: string): Promise<Uint8Array | null> {
   try {
@@ -96,7 +97,7 @@ export async function changeSafely<T>(
       await lock.release().catch(() => undefined);
     }
   } catch (error) {
-    if ((error as NodeJS.ErrnoException).code === undefined) throw error;
+    if (systemCode(error) === undefined) throw error;
     return { value: null, diagnostics: [stashNotWritten(named, codeOf(error))] };
   }
 }
@@ -191,7 +192,7 @@ export async function undoSafely(
       await lock.release().catch(() => undefined);
     }
   } catch (error) {
-    if ((error as NodeJS.ErrnoException).code === undefined) throw error;
+    if (systemCode(error) === undefined) throw error;
     return { value: null, diagnostics: [stashNotWritten(named, codeOf(error))] };
   }
 }

@@ -3,6 +3,7 @@ import { folderHalfWritten, folderKeptBoth, folderMended } from "../../diagnosti
 import type { Outcome } from "../../diagnostics/types.ts";
 import type { Disk } from "./disk.ts";
 import { type Content, fingerprint, isPlainName } from "./manifest.ts";
+import { systemCode } from "./system-code.ts";
 
 /** One file of a folder that is replaced, added (`old` null) or taken away (`bytes` null). */
 export interface Step {
@@ -199,7 +200,7 @@ export async function mend(disk: Disk, folder: string, named: string): Promise<O
     const told = beside.map(([name, free]) => folderKeptBoth(named, name, free));
     return { value: true, diagnostics: [folderMended(named), ...told] };
   } catch (error) {
-    if ((error as FolderError).code === undefined) throw error;
+    if (systemCode(error) === undefined) throw error;
     return { value: null, diagnostics: [folderHalfWritten(named, kept, true)] };
   }
 }

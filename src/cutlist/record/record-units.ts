@@ -1,6 +1,7 @@
+import { nth } from "../../length/nth.ts";
 import type { Ticks } from "../../length/types.ts";
 import { asEighth } from "../../quilt/turning/whole-turns.ts";
-import type { Eighth, Recipe, RecipePiece, StripSet } from "../../quilt/units/types.ts";
+import type { Eighth, Recipe, StripSet } from "../../quilt/units/types.ts";
 import type { UnitDemand, UnitWant } from "../../quilt/work-types.ts";
 import type { FabricSpec } from "../../spec/types.ts";
 import { type Cover, type LaidBatch, type LaidPiece, type StripBatch, sameness } from "../cover.ts";
@@ -73,7 +74,7 @@ function faceDownOf(recipe: Recipe, laid: LaidPiece, up: Eighth): Eighth | null 
 }
 
 function laidRecord(laid: LaidPiece, listed: Listed, of: RecordOf): LaidRecord {
-  const piece = listed.recipe.pieces[laid.piece] as RecipePiece;
+  const piece = nth(listed.recipe.pieces, laid.piece);
   const fabric = listed.demand.fabrics[piece.role] ?? "";
   // Small squares go on from the lower right corner anticlockwise, the units they belong to a quarter on each time.
   const onLarge = listed.recipe.steps.some(

@@ -1,5 +1,6 @@
 import type { CutPiece } from "../../cutlist/types.ts";
 import type { PackingItem, Section, StockLayout } from "../../engine/types.ts";
+import { nth } from "../../length/nth.ts";
 import type { Ticks } from "../../length/types.ts";
 import type { PlanSettings } from "../request.ts";
 import type { Lay, Part } from "../types.ts";
@@ -108,7 +109,7 @@ function buildBandSection(section: Extract<Section, { kind: "bands" }>, run: Tic
     const end = section.along - strips.reduce((sum, strip) => sum + strip.along, 0);
     if (end > 0) strips.push(wasteLeaf("strip-end", restAcross, end));
     const bare = strips.length === 1 && strips[0]?.parts.length === 0;
-    bands.push(bare ? strips[0]! : cutInto("rest", "across", strips));
+    bands.push(bare ? nth(strips, 0) : cutInto("rest", "across", strips));
   }
   return cutInto("band-section", "along", bands);
 }

@@ -1,3 +1,4 @@
+import { nth } from "../../length/nth.ts";
 import type { Ticks } from "../../length/types.ts";
 import type { CuttingStep, Lay, Part, SubcutStep } from "../types.ts";
 import { flagsFor, type Table } from "./flag-steps.ts";
@@ -30,7 +31,7 @@ function straightenStep(part: Part, upright: boolean, lay: number, number: numbe
 }
 
 function cutStep(alike: readonly Part[], lay: number, number: number, table: Table): CuttingStep {
-  const part = alike[0]!;
+  const part = nth(alike, 0);
   const [width, run] = widthAndRun(part);
   return {
     number,

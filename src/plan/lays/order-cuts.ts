@@ -1,3 +1,4 @@
+import { nth } from "../../length/nth.ts";
 import type { Cut, Lay, Part } from "../types.ts";
 import { likeness } from "./parts.ts";
 
@@ -36,7 +37,7 @@ function groupsOf(part: Part): number[][] {
   const groups: number[][] = [];
   let last = "";
   for (const index of indices) {
-    const like = likeness(part.parts[index]!);
+    const like = likeness(nth(part.parts, index));
     const group = groups.at(-1);
     if (group === undefined || like !== last) groups.push([index]);
     else group.push(index);
@@ -47,7 +48,7 @@ function groupsOf(part: Part): number[][] {
 
 /** The cut that takes the part at `index` off those that follow it. */
 function cutAfter(parent: Part, index: number, lay: number, number: number): Cut {
-  const part = parent.parts[index]!;
+  const part = nth(parent.parts, index);
   const direction = parent.cut ?? "across";
   if (direction === "across") {
     const y = part.y + part.along;

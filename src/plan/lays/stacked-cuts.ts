@@ -1,5 +1,6 @@
 import { hasPlan, verify } from "../../engine/index.ts";
 import type { PackingProblem, PackingResult, SearchLimits, StackLimit } from "../../engine/types.ts";
+import { nth } from "../../length/nth.ts";
 import { lengthLimit, purchaseFor } from "../../stock/index.ts";
 import type { Chosen } from "../choose-cut-lists.ts";
 import { leastByArea } from "../least-by-area.ts";
@@ -39,7 +40,7 @@ export async function tryStackedCuts(
   const found = await solve(
     asked.map(({ target, i }) => ({
       kind: "pack",
-      problem: within(planned[i]!.chosen.problem, stacks, target),
+      problem: within(nth(planned, i).chosen.problem, stacks, target),
       limits: { ...limits, effort: Math.min(limits.effort ?? EFFORT, EFFORT) },
     })),
   );
@@ -47,11 +48,11 @@ export async function tryStackedCuts(
     const result = found[asked.findIndex((one) => one.i === i)];
     if (target === null || result === undefined || !hasPlan(result) || result.rollLength > target)
       return null;
-    if (verify(within(planned[i]!.chosen.problem, stacks, target), result).length > 0) return null;
+    if (verify(within(nth(planned, i).chosen.problem, stacks, target), result).length > 0) return null;
     const strips = stackedStrips(result);
     return strips === 0
       ? null
-      : { purchase: purchaseFor(planned[i]!.chosen.cutList.fabric, result.rollLength), strips };
+      : { purchase: purchaseFor(nth(planned, i).chosen.cutList.fabric, result.rollLength), strips };
   });
 }
 

@@ -1,4 +1,5 @@
 import type { PackingResult, SearchLimits } from "../../engine/types.ts";
+import { nth } from "../../length/nth.ts";
 import type { FabricSpec } from "../../spec/types.ts";
 import { lengthLimit } from "../../stock/index.ts";
 import type { Chosen } from "../choose-cut-lists.ts";
@@ -42,8 +43,8 @@ export async function easeJoins(
   );
   const eased = await solve(
     joins.map((i) => {
-      const { problem, result } = chosen[i]!;
-      const lengthLimit = roomOf(chosen[i]!, lengths[i] ?? null, settings);
+      const { problem, result } = nth(chosen, i);
+      const lengthLimit = roomOf(nth(chosen, i), lengths[i] ?? null, settings);
       return { kind: "lessen-joins", problem, result, lengthLimit, limits };
     }),
   );

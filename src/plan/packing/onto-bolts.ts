@@ -1,4 +1,5 @@
 import type { PackingResult, Section } from "../../engine/types.ts";
+import { nth } from "../../length/nth.ts";
 import type { Ticks } from "../../length/types.ts";
 import {
   type BoltLength,
@@ -44,7 +45,7 @@ export function ontoBolts(fabric: SoldCloth, result: PackingResult): OnBolt[] {
   if (used === 0) return [];
   if (most === null || !passesBolt(fabric, purchaseFor(fabric, used).length)) return [{ sections, used }];
   const tallestFirst = sections.slice().sort((a, b) => alongOf(b) - alongOf(a));
-  if (alongOf(tallestFirst[0]!) > most - fabric.spare)
+  if (alongOf(nth(tallestFirst, 0)) > most - fabric.spare)
     throw new Error("a part of the plan is longer than a bolt");
   const plain = inOrder(tallestFirst, most, fabric.spare);
   const least = leastPurchase(fabric, used);
@@ -161,13 +162,15 @@ function ontoSo(
 
 function without(sections: readonly Section[], counts: readonly number[]): Section[] {
   return sections.flatMap((section, i) => {
-    const count = section.count - counts[i]!;
+    const count = section.count - nth(counts, i);
     return count === 0 ? [] : [{ ...section, count }];
   });
 }
 
 function of(sections: readonly Section[], counts: readonly number[]): OnBolt {
-  const taken = sections.flatMap((section, i) => (counts[i]! > 0 ? [{ ...section, count: counts[i]! }] : []));
+  const taken = sections.flatMap((section, i) =>
+    nth(counts, i) > 0 ? [{ ...section, count: nth(counts, i) }] : [],
+  );
   return { sections: taken, used: lengthOf(taken) };
 }
 
@@ -188,10 +191,10 @@ function sumsOf(
   const by = new Int32Array(size + 1).fill(-1);
   const times = new Int32Array(size + 1);
   sections.forEach((section, i) => {
-    for (let sum = high[i]!; sum <= size; sum++) {
-      const before = sum - high[i]!;
+    for (let sum = nth(high, i); sum <= size; sum++) {
+      const before = sum - nth(high, i);
       if (by[sum] !== -1 || (before > 0 && by[before] === -1)) continue;
-      const used = before > 0 && by[before] === i ? times[before]! : 0;
+      const used = before > 0 && by[before] === i ? nth(times, before) : 0;
       if (used >= section.count) continue;
       by[sum] = i;
       times[sum] = used + 1;
@@ -199,13 +202,13 @@ function sumsOf(
   });
   const countsAt = (at: number): number[] => {
     const counts = sections.map(() => 0);
-    for (let sum = at; sum > 0; sum -= high[by[sum]!]!) counts[by[sum]!]!++;
+    for (let sum = at; sum > 0; sum -= nth(high, nth(by, sum))) counts[nth(by, sum)]!++;
     return counts;
   };
   const exactly = (at: number): Ticks =>
-    step * high[0]! === along[0]! && high.every((own, i) => own * step === along[i]!)
+    step * nth(high, 0) === nth(along, 0) && high.every((own, i) => own * step === nth(along, i))
       ? at * step
-      : countsAt(at).reduce((sum, count, i) => sum + count * along[i]!, 0);
+      : countsAt(at).reduce((sum, count, i) => sum + count * nth(along, i), 0);
   const found = new Map<Ticks, number>();
   for (let at = 1; at <= size; at++) if (by[at] !== -1) found.set(exactly(at), at);
   return { sums: [...found.keys()], countsOf: (sum) => countsAt(found.get(sum)!) };

@@ -1,5 +1,6 @@
 import { hasPlan } from "../../engine/index.ts";
 import type { PackingProblem, PackingResult, SearchLimits, Section, SegmentUse } from "../../engine/types.ts";
+import { nth } from "../../length/nth.ts";
 import { mostOfBolt } from "../../stock/index.ts";
 import type { Chosen } from "../choose-cut-lists.ts";
 import type { Solve } from "../request.ts";
@@ -45,7 +46,7 @@ async function inShares(one: Chosen, limits: SearchLimits, solve: Solve): Promis
     const parts = Array.from({ length: shares }, (_, share): PackingProblem => {
       const of = (demand: number) =>
         Math.floor((demand * (share + 1)) / shares) - Math.floor((demand * share) / shares);
-      const items = problem.items.map((item, i) => ({ ...item, demand: of(demands[i]!) }));
+      const items = problem.items.map((item, i) => ({ ...item, demand: of(nth(demands, i)) }));
       return { ...problem, items, sheets: [], roll: { ...problem.roll!, available: most } };
     });
     const packed = await solve(parts.map((part) => ({ kind: "pack", problem: part, limits })));

@@ -10,6 +10,7 @@ import {
 import type { Diagnostic } from "../../diagnostics/types.ts";
 import { formatLength, formatSize } from "../../length/format.ts";
 import { roomToMark } from "../../length/marks.ts";
+import { nth } from "../../length/nth.ts";
 import type { Chosen } from "../choose-cut-lists.ts";
 import type { PlanSettings } from "../request.ts";
 import type { FabricPlan } from "../types.ts";
@@ -22,7 +23,7 @@ export function tellMissing(
   { ruler }: PlanSettings,
 ): Diagnostic[] {
   const { fabric, pieces } = cutList;
-  const missing = result.missing.map(({ item, count }) => ({ piece: pieces[item]!, count }));
+  const missing = result.missing.map(({ item, count }) => ({ piece: nth(pieces, item), count }));
   const width = problem.roll?.width ?? null;
   if (width === null) {
     const said = missing.map(({ piece: { across, along, letter }, count }) => ({
@@ -87,7 +88,7 @@ export function boltsAssumed(
   chosen: readonly Chosen[],
 ): PlanSettings["assumptions"] {
   return plans.flatMap(({ name, purchase, sold }, i) => {
-    const { bolt } = chosen[i]!.cutList.fabric;
+    const { bolt } = nth(chosen, i).cutList.fabric;
     if (purchase?.lengths === undefined || bolt === undefined || bolt.told) return [];
     return [{ fabric: name, of: { is: "bolt", length: bolt.length, unit: sold.unit } }];
   });

@@ -41,12 +41,8 @@ function growth(cut: FoundationCut, { how, ease }: ClothFor): Spot {
 function leastCloth(cut: FoundationCut, outline: RootOutline, { how }: ClothFor): Spot[] {
   if (cut.kind !== "rectangle") return spotsOf(withSeams(outline, how.seam));
   const { x, y, across, along } = bounds(withSeamsBlunted(outline, how.seam));
-  const [left, upper, wide, high] = [x, y, across, along].map(r.rootsToNumber) as [
-    number,
-    number,
-    number,
-    number,
-  ];
+  const [left, upper] = [r.rootsToNumber(x), r.rootsToNumber(y)];
+  const [wide, high] = [r.rootsToNumber(across), r.rootsToNumber(along)];
   return [
     { x: left, y: upper },
     { x: left + wide, y: upper },

@@ -55,8 +55,8 @@ export function restate(spec: QuiltSpec, ruler: Ruler): Restated {
   return restateBy(usualFactor(spec, ruler), spec, ruler);
 }
 
-/** By one factor, or when it is null every part to its own nearest mark. */
-function restateBy(factor: Rational | null, spec: QuiltSpec, ruler: Ruler): Restated {
+/** How the sizes of a quilt move to the marks of another ruler, each change noted. */
+function movesTo(factor: Rational | null, from: Ruler, ruler: Ruler) {
   const changes: SizeChange[] = [];
   const nearest = (value: Rational): Rational => {
     if (value.n === 0n) return value;
@@ -76,15 +76,53 @@ function restateBy(factor: Rational | null, spec: QuiltSpec, ruler: Ruler): Rest
   ): FractionTicks => {
     const [old, now] = [rationalOfFraction(before), rationalOfFraction(after)];
     if (toNumber(old) !== toNumber(now)) {
-      changes.push({ path, what, before: sayLength(old, spec.ruler), after: sayLength(now, ruler) });
+      changes.push({ path, what, before: sayLength(old, from), after: sayLength(now, ruler) });
     }
     return after;
   };
   const told = (path: string, what: Restatable, value: FractionTicks, cells = 1): FractionTicks =>
     note(path, what, value, move(value, cells));
+  /** Ticks at the nearest mark, unnoted. */
+  const onMark = (value: Ticks): Ticks => fractionOfRational(nearest(fromInteger(value))).n;
   const ticks = (path: string, what: Restatable, value: Ticks): Ticks =>
-    value === 0 ? 0 : note(path, what, { n: value, d: 1 }, fractionOfRational(nearest(fromInteger(value)))).n;
+    value === 0 ? 0 : note(path, what, { n: value, d: 1 }, { n: onMark(value), d: 1 }).n;
+  return { changes, move, note, told, onMark, ticks };
+}
 
+type Moves = ReturnType<typeof movesTo>;
+
+/** Binding, backing, wadding and the distance of quilting lines. */
+function restateFinish(
+  { binding, backing, wadding, quilting }: QuiltSpec,
+  { ticks, onMark }: Moves,
+): Pick<QuiltSpec, "binding" | "backing" | "wadding" | "quilting"> {
+  return {
+    binding: binding && {
+      ...binding,
+      width: ticks("binding.width", { of: "binding-width" }, binding.width),
+      extra: ticks("binding.extra", { of: "binding-extra" }, binding.extra),
+    },
+    backing: backing && {
+      ...backing,
+      overhang: ticks("backing.overhang", { of: "backing-overhang" }, backing.overhang),
+    },
+    wadding: wadding && {
+      ...wadding,
+      overhang: ticks("wadding.overhang", { of: "wadding-overhang" }, wadding.overhang),
+    },
+    quilting: {
+      ...quilting,
+      spacing: quilting.told
+        ? ticks("quilting.spacing", { of: "quilting-spacing" }, quilting.spacing)
+        : onMark(quilting.spacing),
+    },
+  };
+}
+
+/** By one factor, or when it is null every part to its own nearest mark. */
+function restateBy(factor: Rational | null, spec: QuiltSpec, ruler: Ruler): Restated {
+  const moves = movesTo(factor, spec.ruler, ruler);
+  const { changes, move, note, told, onMark, ticks } = moves;
   const grid =
     spec.foundation === null ? null : told("foundation.grid", { of: "printed-squares" }, gridOf(spec));
   const folded = spec.foundation?.way === "folded" ? spec.foundation : null;
@@ -99,7 +137,7 @@ function restateBy(factor: Rational | null, spec: QuiltSpec, ruler: Ruler): Rest
   const fabrics = spec.fabrics.map((fabric) => onNewLines(fabric, spec.foundation, foundation));
   const moved = (of: Assumed, ticks: Ticks): Ticks => {
     if (of.is === "straightening-to-line") return straightened;
-    return ticks === spec.seam ? seam : fractionOfRational(nearest(fromInteger(ticks))).n;
+    return ticks === spec.seam ? seam : onMark(ticks);
   };
   const straightened = fabrics.find(({ name }) => name === foundation?.fabric.word)?.straighten ?? 0;
   const restated: QuiltSpec = {
@@ -123,36 +161,9 @@ function restateBy(factor: Rational | null, spec: QuiltSpec, ruler: Ruler): Rest
           : { ...sashing, width: told(`${sashing.path}.width`, { of: "sashing" }, sashing.width) },
     },
     borders: spec.borders.map((border) => restateBorder(border, told, ticks)),
-    binding:
-      spec.binding === null
-        ? null
-        : {
-            ...spec.binding,
-            width: ticks("binding.width", { of: "binding-width" }, spec.binding.width),
-            extra: ticks("binding.extra", { of: "binding-extra" }, spec.binding.extra),
-          },
-    backing:
-      spec.backing === null
-        ? null
-        : {
-            ...spec.backing,
-            overhang: ticks("backing.overhang", { of: "backing-overhang" }, spec.backing.overhang),
-          },
-    wadding:
-      spec.wadding === null
-        ? null
-        : {
-            ...spec.wadding,
-            overhang: ticks("wadding.overhang", { of: "wadding-overhang" }, spec.wadding.overhang),
-          },
+    ...restateFinish(spec, moves),
     foundation,
     fabrics,
-    quilting: {
-      ...spec.quilting,
-      spacing: spec.quilting.told
-        ? ticks("quilting.spacing", { of: "quilting-spacing" }, spec.quilting.spacing)
-        : fractionOfRational(nearest(fromInteger(spec.quilting.spacing))).n,
-    },
     assumptions: [
       ...spec.assumptions
         .filter(({ of }) => of.is !== "ruler-marks" && of.is !== "bare-numbers")

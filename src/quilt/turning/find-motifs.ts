@@ -1,5 +1,6 @@
 import { motifsNotAlike, type NotMotifs } from "../../diagnostics/quilts/quilt.ts";
 import type { Diagnostic } from "../../diagnostics/types.ts";
+import { nth } from "../../length/nth.ts";
 import {
   add,
   compare,
@@ -171,7 +172,7 @@ function squaresAbout(block: LaidBlock, spec: QuiltSpec): MotifParts | null {
     }
   }
   const sizes = [...bySide.values()].sort((a, b) =>
-    compare(b[0]?.across ?? b[0]!.x, a[0]?.across ?? a[0]!.x),
+    compare(b[0]?.across ?? nth(b, 0).x, a[0]?.across ?? nth(a, 0).x),
   );
   for (const boxes of sizes) {
     const parts = boxes.flatMap((box) => partOf(box, block, spec) ?? []);

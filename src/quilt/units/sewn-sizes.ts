@@ -125,14 +125,9 @@ function sewnSteps(
         return size;
       }
       case "trim": {
-        const size = step.to ?? { across: recipe.trimTo.across, along: recipe.trimTo.along };
-        const before = made.get(lastMade(recipe, step) ?? "");
-        // What is smaller already is not trimmed on that side.
-        const kept =
-          before === undefined
-            ? size
-            : { across: Math.min(size.across, before.across), along: Math.min(size.along, before.along) };
         const name = lastMade(recipe, step);
+        const before = made.get(name ?? "");
+        const kept = trimmed(step.to ?? recipe.trimTo, before);
         if (name !== null && before !== undefined) made.set(name, kept);
         return kept;
       }
@@ -142,6 +137,13 @@ function sewnSteps(
     }
   };
   return { sizes: recipe.steps.map(sizeAfter), uneven };
+}
+
+/** What a trim leaves: what is smaller already is not trimmed on that side. */
+function trimmed({ across, along }: SewnSize, before: SewnSize | undefined): SewnSize {
+  return before === undefined
+    ? { across, along }
+    : { across: Math.min(across, before.across), along: Math.min(along, before.along) };
 }
 
 function segmentSize(recipe: Sewn, index: number, seam: Ticks): SewnSize {

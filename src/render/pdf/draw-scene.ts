@@ -105,12 +105,8 @@ function drawNode(sheet: Sheet, brush: Brush, node: SceneNode, outer: Ink): void
       return;
     }
     case "rect": {
-      const [x, y, width, height] = [node.box.x, node.box.y, node.box.width, node.box.height].map(tidy) as [
-        number,
-        number,
-        number,
-        number,
-      ];
+      const [x, y] = [tidy(node.box.x), tidy(node.box.y)];
+      const [width, height] = [tidy(node.box.width), tidy(node.box.height)];
       if (node.round > 0) page.roundedRect(x, y, width, height, node.round);
       else page.rect(x, y, width, height);
       break;

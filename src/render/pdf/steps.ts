@@ -1,3 +1,4 @@
+import { nth } from "../../length/nth.ts";
 import type { Card, Step, StepGroup } from "../book/content.ts";
 import { cardRows } from "../book/paper/break-block.ts";
 import {
@@ -103,7 +104,7 @@ export function drawSteps(
   let [column, used] = [0, 0];
   const filled: StepGroup[][] = [[]];
   for (const group of one) {
-    const own = groupHigh(group, width) + stepHigh(group.steps[0] as Step, width);
+    const own = groupHigh(group, width) + stepHigh(nth(group.steps, 0), width);
     if (used > 0 && used + own > at.height + 0.5 && column < columns - 1) {
       [column, used] = [column + 1, 0];
       filled.push([]);

@@ -108,6 +108,17 @@ function clothFaults(
   return diagnostics;
 }
 
+/** Where a bolt of it ends; null where it goes on as far as is wanted. */
+function boltOf(
+  written: WrittenFabric,
+  common: FileFrame["common"],
+  usual: Ticks,
+): NonNullable<FabricSpec["bolt"]> | null {
+  const asked = written.bolt ?? (written.bolt === undefined ? common.bolt : null);
+  if (asked === undefined) return { length: usual, told: false };
+  return asked && { length: down(asked.value), told: true };
+}
+
 /** The cloth itself, without its pieces, and what of it was assumed. */
 function clothOf(
   written: WrittenFabric,
@@ -132,11 +143,7 @@ function clothOf(
   const sold: SoldBy = soldWritten
     ? { unit: soldWritten.unit, step: up(soldWritten.step), least: up(soldWritten.least) }
     : { ...defaults.sold };
-  const boltWritten = written.bolt ?? (written.bolt === undefined ? common.bolt : null);
-  const bolt =
-    boltWritten === undefined
-      ? { length: defaults.bolt, told: false }
-      : boltWritten && { length: down(boltWritten.value), told: true };
+  const bolt = boltOf(written, common, defaults.bolt);
   if (!soldWritten) assume({ is: "sold-in", step: sold.step, unit: sold.unit });
   if (!shrinkage) assume({ is: "shrinkage" });
   const print: Print = written.print ?? common.print ?? { kind: "none", axis: "along" };

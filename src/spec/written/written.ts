@@ -66,10 +66,16 @@ export function leaf<T>(
     .meta({ ...of, written: type });
 }
 
+/** A piece line with the count it wants: the one written in front of the size, where that is what was meant. */
+function withCount(written: string): string {
+  const [, count, size] = /^(\d+)\s*(?:of|pieces of|pcs|Stück|mal)\s+(.+)$/iu.exec(written) ?? [];
+  return count === undefined || size === undefined ? `${written}, 24` : `${size}, ${count}`;
+}
+
 export function refuseProblem(context: Context, written: string, problem: WrittenProblem, offset = 0): never {
   const column = problem.column + offset;
   if (problem.kind === "count-missing") {
-    const help = { about: "count.on-line", example: `${written.slice(0, 40)}, 24` } as const;
+    const help = { about: "count.on-line", example: withCount(written.slice(0, 40)) } as const;
     return refuse(context, (where) => say.fieldMissing(where, "count", help), column);
   }
   if (problem.kind === "line")

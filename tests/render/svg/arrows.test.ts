@@ -35,7 +35,7 @@ describe("pressing arrows", () => {
   // The arrow of a seam between rows lay on the seam between two blocks: one long arrow down the middle.
   test.each(["arrows-on-seams", "prints-both-ways", "metric-stars"])("stand off other seams: %s", (name) => {
     const { top, making } = make(trial(name));
-    const scene = pressingScene(top, making, [], EIGHTH_INCH_RULER, english);
+    const scene = pressingScene({ top, making, fabrics: [], ruler: EIGHTH_INCH_RULER }, english);
     const nodes = scene?.nodes ?? [];
     const shafts = shaftsIn(nodes)
       .map(({ shaft }) => shaft)
@@ -61,7 +61,8 @@ describe("pressing arrows", () => {
     "point to where it is pressed: %s",
     (name) => {
       const { top, making } = make(trial(name));
-      const nodes = pressingScene(top, making, [], EIGHTH_INCH_RULER, english)?.nodes ?? [];
+      const quilt = { top, making, fabrics: [], ruler: EIGHTH_INCH_RULER };
+      const nodes = pressingScene(quilt, english)?.nodes ?? [];
       const shafts = shaftsIn(nodes)
         .map(({ shaft }) => shaft)
         .filter(({ paint }) => paint.stroke === INK);
@@ -133,9 +134,8 @@ describe("prints", () => {
 test("a mitre's seam allowance is drawn as it is, not as the ruler's marks", () => {
   const { top, making, spec } = make(trial("metric-stars"));
   expect(spec.ruler.mark).toBe(3200);
-  const texts = textsOf(bordersScene(top, making, spec.fabrics, spec.ruler, english)?.nodes ?? []).map(
-    ({ text }) => text,
-  );
+  const quilt = { top, making, fabrics: spec.fabrics, ruler: spec.ruler };
+  const texts = textsOf(bordersScene(quilt, english)?.nodes ?? []).map(({ text }) => text);
   expect(texts.join(" ")).toContain("from 0.75 cm inside one corner");
 });
 
@@ -146,7 +146,8 @@ test("every place that is too thick has its dot", () => {
   const { over, overCount } = making.pressing?.bulk ?? { over: [], overCount: -1 };
   expect(over.length).toBe(overCount);
   expect(over.length).toBeGreaterThan(0);
-  const dots = (pressingScene(top, making, [], EIGHTH_INCH_RULER, english)?.nodes ?? []).filter(
+  const quilt = { top, making, fabrics: [], ruler: EIGHTH_INCH_RULER };
+  const dots = (pressingScene(quilt, english)?.nodes ?? []).filter(
     (node) => node.kind === "circle" && node.paint.fill === INK,
   );
   expect(dots).toHaveLength(overCount);

@@ -26,7 +26,12 @@ function sceneOf(words: string | null): Scene {
   const scene =
     making.foundation === null
       ? null
-      : foundationScene(0, making.foundation, top, spec.fabrics, EIGHTH_INCH_RULER, english);
+      : foundationScene(
+          0,
+          making.foundation,
+          { top, fabrics: spec.fabrics, ruler: EIGHTH_INCH_RULER },
+          english,
+        );
   if (scene === null) throw new Error("nothing drawn");
   return scene;
 }

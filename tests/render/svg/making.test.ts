@@ -32,9 +32,9 @@ test.each(Object.entries(quilts))("%s is drawn whole, its words apart and on the
   const fabrics = worked.spec.fabrics;
   const scenes = [
     blocksScene(top, making, fabrics, EIGHTH_INCH_RULER, english),
-    assemblyScene(top, making, fabrics, EIGHTH_INCH_RULER, english),
-    pressingScene(top, making, fabrics, EIGHTH_INCH_RULER, english),
-    bordersScene(top, making, fabrics, EIGHTH_INCH_RULER, english),
+    assemblyScene({ top, making, fabrics, ruler: EIGHTH_INCH_RULER }, english),
+    pressingScene({ top, making, fabrics, ruler: EIGHTH_INCH_RULER }, english),
+    bordersScene({ top, making, fabrics, ruler: EIGHTH_INCH_RULER }, english),
     finishScene(top, making, EIGHTH_INCH_RULER, english),
   ].filter((scene) => scene !== null);
   expect(scenes.length).toBeGreaterThan(1);
@@ -43,7 +43,9 @@ test.each(Object.entries(quilts))("%s is drawn whole, its words apart and on the
 
 test("both ways of pressing a block are drawn and numbered", () => {
   const quilt = made("nine-stars");
-  const svg = drawPressing(quilt.top, quilt.making, fabricsOf(quilt), EIGHTH_INCH_RULER, english) ?? "";
+  const { top, making } = quilt;
+  const svg =
+    drawPressing({ top, making, fabrics: fabricsOf(quilt), ruler: EIGHTH_INCH_RULER }, english) ?? "";
   expect(svg).toContain("star 1: make 5");
   expect(svg).toContain("star 2: make 4");
   expect(svg.match(/>1<\/text>/g)).toHaveLength(5);
@@ -52,7 +54,9 @@ test("both ways of pressing a block are drawn and numbered", () => {
 
 test("rows are numbered and the backing shows its panels", () => {
   const quilt = made("allotments");
-  const svg = drawAssembly(quilt.top, quilt.making, fabricsOf(quilt), EIGHTH_INCH_RULER, english) ?? "";
+  const { top, making } = quilt;
+  const svg =
+    drawAssembly({ top, making, fabrics: fabricsOf(quilt), ruler: EIGHTH_INCH_RULER }, english) ?? "";
   for (const row of [1, 11]) expect(svg).toContain(`>${row}</text>`);
   expect(svg).not.toContain(">12</text>");
   const finishing = toSvg(finishScene(quilt.top, quilt.making, EIGHTH_INCH_RULER, english) ?? nothing());
@@ -62,7 +66,8 @@ test("rows are numbered and the backing shows its panels", () => {
 
 test("borders are numbered in the order of sewing, mitred strips together", () => {
   const { top, making, spec } = make(EVERY_BORDER);
-  const scene = bordersScene(top, making, spec.fabrics, EIGHTH_INCH_RULER, english) ?? nothing();
+  const quilt = { top, making, fabrics: spec.fabrics, ruler: EIGHTH_INCH_RULER };
+  const scene = bordersScene(quilt, english) ?? nothing();
   const words = textsOf(scene.nodes).map(({ text }) => text);
   // Two marks for each pair and one in the list; the mitred four are one step.
   for (const number of [1, 2, 3, 5, 6])

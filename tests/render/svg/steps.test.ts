@@ -249,12 +249,16 @@ test("triangles taken from a cut square have their right angle where the unit ha
 test("a print's arrow points where its up does, and has two heads for a print of two ways", () => {
   const tips: Record<number, Corner> = { 0: [0, -7], 2: [7, 0], 4: [0, 7], 6: [-7, 0] };
   for (const [up, tip] of Object.entries(tips)) {
-    const [shaft, head, ...more] = printNodes([0, 0], Number(up), 7, "#000000", "right", false);
+    const [shaft, head, ...more] = printNodes([0, 0], 7, "#000000", {
+      up: Number(up),
+      side: "right",
+      twoWay: false,
+    });
     expect(more).toEqual([]);
     expect(shaft?.kind === "line" ? [shaft.x2, shaft.y2].map((v) => Math.round(v) + 0) : []).toEqual(tip);
     expect(head?.kind === "path" ? head.points[0]?.map((v) => Math.round(v) + 0) : []).toEqual(tip);
   }
-  expect(printNodes([0, 0], 0, 7, "#000000", "right", true)).toHaveLength(3);
+  expect(printNodes([0, 0], 7, "#000000", { up: 0, side: "right", twoWay: true })).toHaveLength(3);
 });
 
 test("a wrong side is told by a sign, not by its tint alone", () => {

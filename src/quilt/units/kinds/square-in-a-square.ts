@@ -8,6 +8,7 @@ import { at } from "../outlines/outlines.ts";
 import type { RootSum } from "../outlines/roots.ts";
 import * as r from "../outlines/roots.ts";
 import { lie, methodsOf, NOTHING_MORE, patchPiece, plain, square, withSeamsAdded } from "../recipe.ts";
+import type { RecipeStep } from "../step-types.ts";
 import { templatesMethod } from "../templates.ts";
 import type { HowMade, UnitDesign, UnitKind } from "../types.ts";
 import { halvedFormula, halvedSquare } from "./half-square-triangle.ts";
@@ -51,6 +52,26 @@ function centreSide(design: UnitDesign, how: HowMade): Asked {
   };
 }
 
+/** Two corners are sewn on opposite sides, then the other two across them. */
+const CORNERS_ON: RecipeStep[] = [
+  { do: "cut-triangles", pieces: [1, 2] },
+  {
+    do: "join",
+    makes: "centre-and-two",
+    parts: ["top-left", "centre", "bottom-right"],
+    way: "edge",
+    press: { to: "outside" },
+  },
+  {
+    do: "join",
+    makes: "unit",
+    parts: ["top-right", "centre-and-two", "bottom-left"],
+    way: "edge",
+    press: { to: "outside" },
+  },
+  { do: "trim", by: "point" },
+];
+
 const cornerTriangles = method(METHOD.cornerTriangles, (design, how) => {
   const leg = r.whole(q.mul(design.across, HALF));
   const side = { ...halvedSquare(leg, how), room: r.whole(how.oversize) };
@@ -88,32 +109,10 @@ const cornerTriangles = method(METHOD.cornerTriangles, (design, how) => {
       }),
     ],
     seams: [
-      {
-        what: "first-corners",
-        length: centre.exact,
-        count: 2,
-        bias: true,
-      },
+      { what: "first-corners", length: centre.exact, count: 2, bias: true },
       { what: "other-corners", length: diagonalOf(side.exact), count: 2, bias: true },
     ],
-    steps: [
-      { do: "cut-triangles", pieces: [1, 2] },
-      {
-        do: "join",
-        makes: "centre-and-two",
-        parts: ["top-left", "centre", "bottom-right"],
-        way: "edge",
-        press: { to: "outside" },
-      },
-      {
-        do: "join",
-        makes: "unit",
-        parts: ["top-right", "centre-and-two", "bottom-left"],
-        way: "edge",
-        press: { to: "outside" },
-      },
-      { do: "trim", by: "point" },
-    ],
+    steps: CORNERS_ON,
     // Derived geometry: centre finished / root 2 + 2 seams; corners finished / 2 + seam x (2 + root 2).
     // Corner triangles for setting blocks on point, Scrapish: 3 3/4 in squares round a 4 in centre.
   };

@@ -1,3 +1,4 @@
+import { lastOf, nth } from "../../../length/nth.ts";
 import type { Ticks } from "../../../length/types.ts";
 import type { ShapePoint } from "../types.ts";
 
@@ -40,7 +41,7 @@ export function hullOf(points: readonly ShapePoint[]): ShapePoint[] {
   const half = (list: readonly ShapePoint[]): ShapePoint[] => {
     const chain: ShapePoint[] = [];
     for (const point of list) {
-      while (chain.length >= 2 && cross(chain.at(-2)!, chain.at(-1)!, point) <= 0) chain.pop();
+      while (chain.length >= 2 && cross(chain.at(-2)!, lastOf(chain), point) <= 0) chain.pop();
       chain.push(point);
     }
     return chain.slice(0, -1);
@@ -73,7 +74,7 @@ function endAt(outline: Convex, y: number, side: -1 | 1): Fraction {
     if (beyond > 0n) best = x;
   };
   outline.forEach((a, i) => {
-    const b = outline[(i + 1) % outline.length]!;
+    const b = nth(outline, (i + 1) % outline.length);
     if (a.y === y) offer({ n: BigInt(a.x), d: 1n });
     if ((a.y - y) * (b.y - y) >= 0) return;
     const [low, high] = a.y < b.y ? [a, b] : [b, a];

@@ -1,3 +1,4 @@
+import { nth } from "../../../length/nth.ts";
 import { type Scene, textsOf } from "../../svg/scene/scene.ts";
 import type { Block, Card, Step, StepGroup } from "../content.ts";
 import { arranged } from "../parts/arrange-cards.ts";
@@ -70,7 +71,7 @@ const stepsBlock = (groups: readonly StepGroup[], columns: number): Block => ({
 });
 
 function stepHeights(groups: readonly StepGroup[], width: number): number[] {
-  return groups.map((group) => groupHigh(group, width) + stepHigh(group.steps[0] as Step, width));
+  return groups.map((group) => groupHigh(group, width) + stepHigh(nth(group.steps, 0), width));
 }
 
 const columnWidth = (columns: number): number => (LEAF.width - GAP.column * (columns - 1)) / columns;

@@ -1,3 +1,4 @@
+import { nth } from "../../../length/nth.ts";
 /*
  * Where pages end, chosen for the whole book at once: fewest pages first, then none that is half empty, then pages
  * alike. The way is that of breaking a paragraph into lines (dynamic programming over the places where a page may end).
@@ -54,7 +55,7 @@ export function bestBreaks(
   best[count] = { cost: 0, end: count };
   for (let from = count - 1; from >= 0; from -= 1) {
     for (let to = from + 1; to <= count; to += 1) {
-      const cut = cuts[to - 1] as Cut;
+      const cut = nth(cuts, to - 1);
       const rest = best[to]?.cost ?? Number.POSITIVE_INFINITY;
       if (cuts[from]?.alone === true) {
         best[from] = { cost: rest + PAGE, end: to };

@@ -1,3 +1,4 @@
+import { nth } from "../../../length/nth.ts";
 import type { Block, Book, Section } from "../content.ts";
 import { breakable } from "./break-block.ts";
 import type { Breakable, Standing } from "./breakable.ts";
@@ -106,7 +107,7 @@ function placedOn(sections: readonly Broken[], atoms: readonly Atom[], empty: bo
   const placed: Placed[] = [];
   let at = 0;
   while (at < atoms.length) {
-    const { section, block, part, first } = atoms[at] as Atom;
+    const { section, block, part, first } = nth(atoms, at);
     let end = at;
     while (atoms[end]?.section === section && atoms[end]?.block === block) end += 1;
     if (first) {

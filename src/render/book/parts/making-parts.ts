@@ -154,7 +154,7 @@ function blocksPart(
   for (const [i, { designs, lines }] of blocks.entries()) {
     const groups = stepGroups(lines, `blocks-${i + 1}`);
     const scene = designs
-      .map((design) => blockPictureScene(top, making, plan.fabrics, plan.ruler, design, words))
+      .map((design) => blockPictureScene({ ...plan, top, making }, design, words))
       .find((each) => each !== null);
     const last = found.at(-1);
     if (scene !== undefined && scene !== null) found.push({ kind: "beside", scene, groups });

@@ -3,7 +3,7 @@ import type { Making } from "../../../making/types.ts";
 import type { Plan } from "../../../plan/types.ts";
 import type { Words } from "../../../words/index.ts";
 import { toldBlocks } from "../../text/sewing/blocks.ts";
-import { foundationTold } from "../../text/sewing/foundation.ts";
+import { foundationTold, inOrder } from "../../text/sewing/foundation.ts";
 import { partialTold, partLines } from "../../text/sewing/making.ts";
 import { borderLines } from "../../text/sewing/making-borders.ts";
 import { finishingLines } from "../../text/sewing/making-finishing.ts";
@@ -64,10 +64,9 @@ function laidParts(making: Making, plan: Plan, words: Words): BlockSteps[] {
 function onFoundation(making: Making, plan: Plan, words: Words): BlockSteps[] {
   const told = foundationTold(making, plan, words);
   if (told === null) return [];
-  const lines = [...told.before, ...told.parts.flat(), ...told.after];
   const before = stepGroups([told.title, ...told.before], "before")[0]?.steps.length ?? 0;
   const made = making.foundation?.parts.map(({ count }) => count) ?? [];
-  return counted([told.title, ...lines], [], (steps) => steps.map((_, i) => made[i - before] ?? 1));
+  return counted([told.title, ...inOrder(told)], [], (steps) => steps.map((_, i) => made[i - before] ?? 1));
 }
 
 /** Null for a plain cut list, which nobody says how to sew. */

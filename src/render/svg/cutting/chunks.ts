@@ -1,3 +1,4 @@
+import { lastOf, nth } from "../../../length/nth.ts";
 import type { Ticks } from "../../../length/types.ts";
 import type { Lay, Part } from "../../../plan/types.ts";
 
@@ -58,7 +59,7 @@ export function chunksOf(lay: Lay, how: Shortening | null): Chunk[] {
   if (root.cut !== "across") return [cloth(root, root.y, root.y + root.along)];
   const chunks: Chunk[] = [];
   for (let i = 0; i < root.parts.length; ) {
-    const part = root.parts[i]!;
+    const part = nth(root.parts, i);
     const run = how === null ? 1 : runLength(root.parts, i);
     if (how !== null && part.role === "uncut-end") {
       chunks.push(...uncutEnd(part, how));
@@ -67,8 +68,8 @@ export function chunksOf(lay: Lay, how: Shortening | null): Chunk[] {
     }
     if (how !== null && run >= how.gatherFrom) {
       const strips = root.parts.slice(i + 1, i + run);
-      const last = strips[strips.length - 1]!;
-      chunks.push({ kind: "gap", from: strips[0]!.y, to: last.y + last.along, strips });
+      const last = lastOf(strips);
+      chunks.push({ kind: "gap", from: nth(strips, 0).y, to: last.y + last.along, strips });
       i += run;
     } else {
       i++;

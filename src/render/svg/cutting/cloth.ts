@@ -31,6 +31,43 @@ function selvages(frame: Frame, across: number, from: number, to: number): RectN
   return [-width, across / TICKS_PER_MM].map((x) => rect({ x, y, width, height }));
 }
 
+/** What lies on the cloth, sorted by how it is painted. */
+interface Sorted {
+  pieces: SceneNode[];
+  /** Lines along which pieces are cut further. */
+  shaping: SceneNode[];
+  keeps: RectNode[];
+  strips: RectNode[];
+  waste: Map<WasteCause, RectNode[]>;
+}
+
+function sorted(chunks: readonly ClothChunk[], cut: Frame["fabric"]["pieces"]): Sorted {
+  const found: Sorted = { pieces: [], shaping: [], keeps: [], strips: [], waste: new Map() };
+  const { pieces, shaping, keeps, strips, waste } = found;
+  const lose = (cause: WasteCause, shape: RectNode): void => {
+    waste.set(cause, [...(waste.get(cause) ?? []), shape]);
+  };
+  for (const chunk of chunks) {
+    for (const part of chunk.parts.flatMap(allParts)) {
+      const shape = rect(inMillimetres(part, chunk));
+      if (part.role === "strip" || part.role === "band" || part.role === "band-section") strips.push(shape);
+      if (part.parts.length > 0) continue;
+      if (part.shapes !== undefined) {
+        // What lies between the shapes falls away.
+        lose("trimming", shape);
+        pieces.push(...runOutlines(part, cut).map((points) => path(points, true)));
+      } else if (part.piece !== null) {
+        pieces.push(shape);
+        shaping.push(...shapingLines([part], cut));
+      } else if (part.cause !== null) {
+        lose(part.cause, shape);
+        if (part.keep) keeps.push(shape);
+      }
+    }
+  }
+  return found;
+}
+
 /**
  * Neighbouring chunks as one group whose coordinates are millimetres of cloth: x from the left selvage's
  * inner edge, y from the cut end, as in the plan. Lines keep their width on the page whatever the scale.
@@ -43,32 +80,9 @@ export function clothGroup(
   at: { x: number; y: number },
 ): SceneNode {
   const { scale } = frame;
-  const from = chunks[0]!.from;
-  const to = chunks[chunks.length - 1]!.to;
-  const pieces: SceneNode[] = [];
-  const shaping: SceneNode[] = [];
-  const keeps: RectNode[] = [];
-  const strips: RectNode[] = [];
-  const waste = new Map<WasteCause, RectNode[]>();
-  if (lay.isBolt) waste.set("selvage", selvages(frame, lay.across, from, to));
-  for (const chunk of chunks) {
-    for (const part of chunk.parts.flatMap(allParts)) {
-      const shape = rect(inMillimetres(part, chunk));
-      if (part.role === "strip" || part.role === "band" || part.role === "band-section") strips.push(shape);
-      if (part.parts.length > 0) continue;
-      if (part.shapes !== undefined) {
-        // What lies between the shapes falls away.
-        waste.set("trimming", [...(waste.get("trimming") ?? []), shape]);
-        pieces.push(...runOutlines(part, frame.fabric.pieces).map((points) => path(points, true)));
-      } else if (part.piece !== null) {
-        pieces.push(shape);
-        shaping.push(...shapingLines([part], frame.fabric.pieces));
-      } else if (part.cause !== null) {
-        waste.set(part.cause, [...(waste.get(part.cause) ?? []), shape]);
-        if (part.keep) keeps.push(shape);
-      }
-    }
-  }
+  const [from, to] = [chunks[0]?.from ?? 0, chunks.at(-1)?.to ?? 0];
+  const { pieces, shaping, keeps, strips, waste } = sorted(chunks, frame.fabric.pieces);
+  const lost = new Map(lay.isBolt ? [["selvage" as const, selvages(frame, lay.across, from, to)]] : []);
   const page = (width: number): number => width / scale;
   const some = (name: string, nodes: SceneNode[], paint: Parameters<typeof group>[1]): SceneNode[] =>
     nodes.length === 0 ? [] : [group(nodes, { id: `${id}-${name}`, ...paint })];
@@ -82,22 +96,12 @@ export function clothGroup(
   return group(
     [
       rect(frameBox, { fill: WASTE_GROUND }),
-      ...[...waste].flatMap(([cause, shapes]) =>
-        some(
-          cause,
-          [
-            ...hatchLines(
-              cause,
-              shapes.map(({ box }) => cornersOf(box)),
-              scale,
-            ),
-            ...shapes,
-          ],
-          {
-            paint: { fill: "none", stroke: WASTE_INK, strokeWidth: page(0.5) },
-          },
-        ),
-      ),
+      ...[...lost, ...waste].flatMap(([cause, shapes]) => {
+        const outlines = shapes.map(({ box }) => cornersOf(box));
+        return some(cause, [...hatchLines(cause, outlines, scale), ...shapes], {
+          paint: { fill: "none", stroke: WASTE_INK, strokeWidth: page(0.5) },
+        });
+      }),
       ...some("pieces", pieces, {
         paint: { fill: frame.colour, stroke: frame.seam, strokeWidth: page(0.7) },
       }),

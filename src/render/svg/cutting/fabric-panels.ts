@@ -1,4 +1,5 @@
 import { formatLength } from "../../../length/index.ts";
+import { nth } from "../../../length/nth.ts";
 import type { Lay, Part } from "../../../plan/types.ts";
 import type { Words } from "../../../words/index.ts";
 import { type Frame, PAGE_WIDTH, TICKS_PER_MM } from "../scene/frame.ts";
@@ -99,7 +100,7 @@ function flow(
   const placed: PlacedPanel[] = [];
   let [x, y, rowHeight] = [0, 0, 0];
   for (const [i, panel] of panels.entries()) {
-    const { width, height } = sizes[i]!;
+    const { width, height } = nth(sizes, i);
     if (width > wide) return null;
     if (x > 0 && x + width > wide) {
       [x, y, rowHeight] = [0, y + rowHeight + GUTTER, 0];

@@ -1,3 +1,4 @@
+import { nth } from "../../../length/nth.ts";
 import { textWidth } from "../scene/metrics.ts";
 import type { Box, TextNode } from "../scene/scene.ts";
 import { lineHeight, textIn } from "../scene/text.ts";
@@ -93,7 +94,7 @@ function firstOf<T>(list: readonly T[], attempt: (value: T) => Fit | null): Fit 
  * the letter alone. Null when not even the letter fits. `cap` keeps letters of one strip alike.
  */
 export function fitPieceLabel(box: Box, words: PieceWords, fill: string, cap: number): Fit | null {
-  const calm = Math.max(LETTERS[LETTERS.length - 2]!, Math.min(box.width, box.height) * 0.45);
+  const calm = Math.max(nth(LETTERS, LETTERS.length - 2), Math.min(box.width, box.height) * 0.45);
   const letters = LETTERS.filter((size) => size <= cap && size <= calm);
   const { letter, sizes } = words;
   const full =
@@ -146,7 +147,7 @@ export function spread(labels: readonly { target: number; size: number }[], from
   for (const block of blocks) {
     let place = block.start;
     for (let i = 0; i < block.members; i++, next++) {
-      const size = labels[next]!.size;
+      const size = nth(labels, next).size;
       middles.push(place + size / 2);
       place += size;
     }

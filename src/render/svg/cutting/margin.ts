@@ -1,3 +1,4 @@
+import { nth } from "../../../length/nth.ts";
 import { keyMark, numberMark } from "../scene/marks.ts";
 import { textWidth } from "../scene/metrics.ts";
 import { QUIET_INK, RULE } from "../scene/palette.ts";
@@ -52,7 +53,7 @@ export function labelsBeside(
   const sizes = sorted.map((label) => ({ target: label.target, size: depth(label) }));
   const middles = spread(sizes, top);
   const nodes = sorted.flatMap((label, i): SceneNode[] => {
-    const middle = middles[i]!;
+    const middle = nth(middles, i);
     const left = edge + LEADER;
     const inMark = markWidth(label);
     const leader = path(
@@ -82,7 +83,7 @@ export function labelsBeside(
     return [leader, ...marks, ...print];
   });
   const last = sizes.length - 1;
-  return { nodes, bottom: last < 0 ? top : middles[last]! + sizes[last]!.size / 2 };
+  return { nodes, bottom: last < 0 ? top : nth(middles, last) + nth(sizes, last).size / 2 };
 }
 
 /** Labels below `edge`, reading upwards, none left of `from`; for strips that stand on end. */
@@ -96,7 +97,7 @@ export function labelsBelow(
   const sizes = sorted.map((label) => ({ target: label.target, size: Math.max(13, markWidth(label)) + GAP }));
   const middles = spread(sizes, from);
   const nodes = sorted.flatMap((label, i): SceneNode[] => {
-    const middle = middles[i]!;
+    const middle = nth(middles, i);
     const top = edge + LEADER;
     const inMark = markWidth(label);
     const leader = path(
@@ -121,5 +122,5 @@ export function labelsBelow(
     return [leader, ...marks, print];
   });
   const last = sizes.length - 1;
-  return { nodes, right: last < 0 ? from : middles[last]! + sizes[last]!.size / 2 };
+  return { nodes, right: last < 0 ? from : nth(middles, last) + nth(sizes, last).size / 2 };
 }

@@ -1,4 +1,5 @@
 import { measureName } from "../../../length/format.ts";
+import { lastOf, nth } from "../../../length/nth.ts";
 import type { Part } from "../../../plan/types.ts";
 import type { Words } from "../../../words/index.ts";
 import type { Frame } from "../scene/frame.ts";
@@ -108,11 +109,11 @@ function stripLabels(
 ): MarginLabel[] {
   const labels: MarginLabel[] = [];
   for (let i = 0; i < strips.length; ) {
-    const first = strips[i]!;
+    const first = nth(strips, i);
     const thin = isThin(first.part[size], frame);
     let n = 1;
     while (thin && likeThin(first.part, strips[i + n]?.part)) n++;
-    const last = strips[i + n - 1]!;
+    const last = nth(strips, i + n - 1);
     const width = spokenLength(first.part[size], frame.ruler);
     const held = thin ? wrap(contents(first.part, frame), 90, 9, 4) : [];
     const { number } = first.part;
@@ -162,7 +163,7 @@ function marginLabels(placed: readonly Placed[], clothX: number, frame: Frame, w
 function gapNodes(placed: Placed, box: Box, drawn: number, words: Words): SceneNode[] {
   const { strips } = placed.chunk as GapChunk;
   const ways = strips.length === 0 ? words.drawings.cutting.uncutGap : gapWords(strips, drawn, words);
-  const said = ways.find((way) => textWidth(way, 9) <= box.width - 12) ?? ways[ways.length - 1]!;
+  const said = ways.find((way) => textWidth(way, 9) <= box.width - 12) ?? lastOf(ways);
   const inner = { x: box.x + 4, y: box.y + 4, width: box.width - 8, height: box.height - 8 };
   return [...breakMark(box), textIn(said, inner, { size: 9, anchor: "middle", fill: INK })];
 }
@@ -254,96 +255,134 @@ export function drawPanel(
 ): { nodes: SceneNode[]; keyed: boolean; size: PanelSize } {
   const { clothTop, selvage, clothX, clothWidth, edge, clothHeight, placed } = anatomy(panel, frame);
   const size = measurePanel(panel, frame, words);
-  const boltX = clothX - selvage;
-  const boltWidth = clothWidth + 2 * selvage;
-  const across: RulerScale = rulerScale(frame.ruler, frame.perTick, FIGURES_APART, panel.across);
-  const along: RulerScale = rulerScale(frame.ruler, frame.perTick, FIGURES_APART, panel.along);
+  const bolt = { x: clothX - selvage, width: clothWidth + 2 * selvage };
+  const heading = { x: bolt.x, y: 0, width: size.width - bolt.x, height: 14 };
+  const head = panel.heading === "" ? [] : [textIn(panel.heading, heading, { size: 10, bold: true })];
+  const cloth = clothNodes(panel, frame, { placed, clothX, bolt }, words);
+  const torn = (
+    [
+      [panel.comesFrom, clothTop],
+      [panel.goesOn, clothTop + clothHeight],
+    ] as const
+  ).flatMap(([is, y]): SceneNode[] => {
+    const edgeLine = breakEdge(bolt.x - 3, bolt.x + bolt.width + 3, y);
+    return is ? [path(edgeLine, false, { fill: "none", stroke: INK, strokeWidth: 1.2 })] : [];
+  });
+  const { beside, below } = marginLabels(placed, clothX, frame, words);
+  const key = keyLabels(cloth.keyed, edge, frame);
+  const labels = labelsBeside([...beside, ...key.labels], edge, clothTop, size.margin);
+  const under = labelsBelow(below, clothTop + clothHeight, clothX, size.below);
+  const height = Math.max(size.height, labels.bottom + 4);
+  return {
+    nodes: [
+      ...head,
+      ...acrossNodes(panel, frame, clothX, clothTop),
+      ...directionMarks(frame, clothTop + 10, clothHeight - 10, words),
+      ...cloth.nodes,
+      ...cloth.over,
+      ...torn,
+      ...key.pointers,
+      ...labels.nodes,
+      ...under.nodes,
+    ],
+    keyed: cloth.keyed.length > 0,
+    size: { ...size, height },
+  };
+}
+
+/** The ruler across the cloth, and its unit. */
+function acrossNodes(panel: Panel, frame: Frame, clothX: number, clothTop: number): SceneNode[] {
+  const { ruler, perTick } = frame;
+  const scale = rulerScale(ruler, perTick, FIGURES_APART, panel.across);
+  const run = { zero: 0, from: 0, to: panel.across, perTick, start: clothX, edge: clothTop - 3 };
+  const unit = { x: LEFT - FIGURES - 2, y: clothTop - 18, width: FIGURES - 6, height: 9 };
+  return [
+    ...rulerAcross(run, scale),
+    textIn(measureName(ruler.unit, ruler.language), unit, { size: 8.3, fill: QUIET_INK, anchor: "end" }),
+  ];
+}
+
+/** The cloth of a panel, cut through where some of it is left out, with the ruler along it and its pieces labelled. */
+function clothNodes(
+  panel: Panel,
+  frame: Frame,
+  { placed, clothX, bolt }: { placed: readonly Placed[]; clothX: number; bolt: { x: number; width: number } },
+  words: Words,
+): { nodes: SceneNode[]; over: SceneNode[]; keyed: KeyedPieces[] } {
+  const { perTick } = frame;
+  const along: RulerScale = rulerScale(frame.ruler, perTick, FIGURES_APART, panel.along);
   const nodes: SceneNode[] = [];
   const over: SceneNode[] = [];
   const keyed: KeyedPieces[] = [];
-  if (panel.heading !== "") {
-    const box = { x: boltX, y: 0, width: size.width - boltX, height: 14 };
-    nodes.push(textIn(panel.heading, box, { size: 10, bold: true }));
-  }
-  const acrossRun = {
-    zero: 0,
-    from: 0,
-    to: panel.across,
-    perTick: frame.perTick,
-    start: clothX,
-    edge: clothTop - 3,
-  };
-  nodes.push(...rulerAcross(acrossRun, across));
-  const unit = { x: LEFT - FIGURES - 2, y: clothTop - 18, width: FIGURES - 6, height: 9 };
-  nodes.push(
-    textIn(measureName(frame.ruler.unit, frame.ruler.language), unit, {
-      size: 8.3,
-      fill: QUIET_INK,
-      anchor: "end",
-    }),
-  );
-  nodes.push(...directionMarks(frame, clothTop + 10, clothHeight - 10, words));
-
-  let slice = 0;
-  for (let i = 0; i < placed.length; ) {
-    const first = placed[i]!;
-    if (first.chunk.kind === "gap") {
-      const before = placed[i - 1]?.chunk;
-      const drawn = before?.kind === "cloth" ? (before.parts[0]?.number ?? 0) : 0;
-      over.push(
-        ...gapNodes(first, { x: boltX, y: first.y, width: boltWidth, height: first.height }, drawn, words),
-      );
-      i++;
+  let drawn = 0;
+  for (const [_slice, part] of slicesOf(placed).entries()) {
+    const { y } = part;
+    if (part.kind === "gap") {
+      const { gap, before } = part;
+      over.push(...gapNodes(gap, { x: bolt.x, y, width: bolt.width, height: gap.height }, before, words));
       continue;
     }
-    const run: ClothChunk[] = [];
-    while (placed[i]?.chunk.kind === "cloth") run.push(placed[i++]!.chunk as ClothChunk);
-    const [from, to] = [run[0]!.from, run[run.length - 1]!.to];
-    const toPage = (part: Part): Box => ({
-      x: clothX + part.x * frame.perTick,
-      y: first.y + (part.y - from) * frame.perTick,
-      width: part.across * frame.perTick,
-      height: part.along * frame.perTick,
+    drawn += 1;
+    const { chunks, from, to } = part;
+    const toPage = (one: Part): Box => ({
+      x: clothX + one.x * perTick,
+      y: y + (one.y - from) * perTick,
+      width: one.across * perTick,
+      height: one.along * perTick,
     });
-    const id = `${panel.id}-cloth-${++slice}`;
-    nodes.push(clothGroup(frame, id, run, panel, { x: clothX, y: first.y }));
-    const alongRun = { zero: panel.zero, from, to, perTick: frame.perTick, start: first.y, edge: boltX - 2 };
-    nodes.push(...rulerAlong(alongRun, along, slice === 1 ? -1 : 5));
-    const labelled = labelPieces(
-      run.flatMap((chunk) => chunk.parts),
-      frame,
-      toPage,
-      words,
-    );
+    nodes.push(clothGroup(frame, `${panel.id}-cloth-${drawn}`, chunks, panel, { x: clothX, y }));
+    const run = { zero: panel.zero, from, to, perTick, start: y, edge: bolt.x - 2 };
+    nodes.push(...rulerAlong(run, along, drawn === 1 ? -1 : 5));
+    const parts = chunks.flatMap((chunk) => chunk.parts);
+    const labelled = labelPieces(parts, frame, toPage, words);
     over.push(...labelled.nodes);
     keyed.push(...labelled.keyed);
   }
-  for (const [torn, y] of [
-    [panel.comesFrom, clothTop],
-    [panel.goesOn, clothTop + clothHeight],
-  ] as const) {
-    const edgeLine = breakEdge(boltX - 3, boltX + boltWidth + 3, y);
-    if (torn) over.push(path(edgeLine, false, { fill: "none", stroke: INK, strokeWidth: 1.2 }));
-  }
+  return { nodes, over, keyed };
+}
 
-  const { beside, below } = marginLabels(placed, clothX, frame, words);
-  const keyLabels = keyed.map(({ box, piece, count }): MarginLabel => {
+/** What stands on the page in one go: cloth without a break, or what is left out between. */
+type Slice =
+  | { kind: "cloth"; y: number; chunks: ClothChunk[]; from: number; to: number }
+  /** `before`: the number of the strip drawn before it. */
+  | { kind: "gap"; y: number; gap: Placed; before: number };
+
+function slicesOf(placed: readonly Placed[]): Slice[] {
+  const slices: Slice[] = [];
+  for (const [i, one] of placed.entries()) {
+    const { chunk, y } = one;
+    if (chunk.kind === "gap") {
+      const last = placed[i - 1]?.chunk;
+      const before = last?.kind === "cloth" ? (last.parts[0]?.number ?? 0) : 0;
+      slices.push({ kind: "gap", y, gap: one, before });
+      continue;
+    }
+    const open = slices.at(-1);
+    if (open?.kind === "cloth") {
+      open.chunks.push(chunk);
+      open.to = chunk.to;
+    } else slices.push({ kind: "cloth", y, chunks: [chunk], from: chunk.from, to: chunk.to });
+  }
+  return slices;
+}
+
+/** Pieces too small for their letters, pointed at from the margin. */
+function keyLabels(
+  keyed: readonly KeyedPieces[],
+  edge: number,
+  { fabric }: Frame,
+): { pointers: SceneNode[]; labels: MarginLabel[] } {
+  const pointers: SceneNode[] = [];
+  const labels = keyed.map(({ box, piece, count }): MarginLabel => {
     const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
-    over.push(
+    pointers.push(
       ...pointer([
         [x, y],
         [edge + 1, y],
       ]),
     );
-    const letter = frame.fabric.pieces[piece]?.letter ?? "";
+    const letter = fabric.pieces[piece]?.letter ?? "";
     return { target: y, mark: { kind: "key", text: letter }, lines: count > 1 ? [`×${count}`] : [] };
   });
-  const labels = labelsBeside([...beside, ...keyLabels], edge, clothTop, size.margin);
-  const under = labelsBelow(below, clothTop + clothHeight, clothX, size.below);
-  const height = Math.max(size.height, labels.bottom + 4);
-  return {
-    nodes: [...nodes, ...over, ...labels.nodes, ...under.nodes],
-    keyed: keyed.length > 0,
-    size: { ...size, height },
-  };
+  return { pointers, labels };
 }

@@ -1,3 +1,4 @@
+import { nth } from "../../../length/nth.ts";
 import type { Ticks } from "../../../length/types.ts";
 import type { Part } from "../../../plan/types.ts";
 import type { Words } from "../../../words/index.ts";
@@ -144,7 +145,7 @@ function labelStrip(leaves: readonly Part[], frame: Frame, toPage: (part: Part) 
       else result.nodes.push(...nodes);
     }
     const count = left.reduce((sum, run) => sum + run.count, 0);
-    if (count > 0) result.keyed.push({ piece, count, box: boxes[0]! });
+    if (count > 0) result.keyed.push({ piece, count, box: nth(boxes, 0) });
   }
   return result;
 }

@@ -1,4 +1,5 @@
 import { TICKS_PER } from "../../../length/measures.ts";
+import { lastOf } from "../../../length/nth.ts";
 import type { Ruler, Ticks } from "../../../length/types.ts";
 import { textWidth } from "../scene/metrics.ts";
 import { QUIET_INK } from "../scene/palette.ts";
@@ -53,8 +54,8 @@ export interface RulerScale {
 export function rulerScale(ruler: Ruler, perTick: number, apart: number, longest: Ticks): RulerScale {
   const measure = TICKS_PER[ruler.unit];
   const room = Math.max(apart, textWidth(String(Math.round(longest / measure)), SIZE) + 8);
-  const steps = STEPS[ruler.unit];
-  const [step, parts] = steps.find(([step]) => step * measure * perTick >= room) ?? steps[steps.length - 1]!;
+  const steps: readonly (readonly [number, number])[] = STEPS[ruler.unit];
+  const [step, parts] = steps.find(([step]) => step * measure * perTick >= room) ?? lastOf(steps);
   return { figure: step * measure, mark: (step * measure) / parts, measure };
 }
 

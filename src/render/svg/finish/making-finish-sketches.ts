@@ -154,9 +154,7 @@ export function backingSketch(backing: Backing, top: QuiltTop, ruler: Ruler, wor
   const said = words.drawings.sewing.finish;
   const scale = Math.min(WIDE / across, (HIGH - 16) / down);
   const [width, height] = [across * scale, down * scale];
-  const [dx, dy] = [across - ticksOf(top.across), down - ticksOf(top.down)].map(
-    (gap) => (gap / 2) * scale,
-  ) as [number, number];
+  const [dx, dy] = [((across - ticksOf(top.across)) / 2) * scale, ((down - ticksOf(top.down)) / 2) * scale];
   const upright = seams === "vertical";
   const edges = [0, ...seamAt, upright ? across : down].map((place) => place * scale);
   const nodes = (x: number, y: number): SceneNode[] => [

@@ -7,7 +7,7 @@ import type { Words } from "../../../words/index.ts";
 import { outlineNodes, patchNodes, rectangle, ticksOf } from "../quilt/patches.ts";
 import { toSvg } from "../scene/canvas.ts";
 import { fabricList } from "../scene/fabric-list.ts";
-import { PAGE_WIDTH, TICKS_PER_MM } from "../scene/frame.ts";
+import { PAGE_WIDTH, type SewnQuilt, TICKS_PER_MM } from "../scene/frame.ts";
 import { arrow } from "../scene/marks.ts";
 import { INK, PAPER } from "../scene/palette.ts";
 import { onPaper } from "../scene/paper.ts";
@@ -18,7 +18,7 @@ import type { DrawnFabric } from "../scene/textures.ts";
 import { titleBlock } from "../scene/title-block.ts";
 import { foldedNodes } from "./foundation-folded.ts";
 import { onCloth } from "./foundation-grid.ts";
-import { piecedNodes } from "./foundation-pieced.ts";
+import { piecedNodes, WHOLE_PAGE } from "./foundation-pieced.ts";
 
 const SMALL = 170;
 const GAP = 24;
@@ -65,8 +65,7 @@ export function inDesigns(part: FoundationPart, top: QuiltTop): { design: number
 /** A small block with what lies where in it, and an arrow to where its top points. */
 export function blockNodes(
   design: BlockDesign,
-  inside: readonly Inside[],
-  letter: string,
+  { inside, letter }: { inside: readonly Inside[]; letter: string },
   fabrics: readonly DrawnFabric[],
   frame: { x: number; y: number; id: string; small?: number },
   words: Words,
@@ -118,41 +117,34 @@ export function blockNodes(
   };
 }
 
-/** One piece of foundation: its squares counted, its seams numbered in sewing order, and where it goes. Plain data. */
-export function foundationScene(
-  index: number,
-  foundation: FoundationMaking,
-  top: QuiltTop,
-  fabrics: readonly DrawnFabric[],
+/** What a piece of foundation is cut to, what it finishes at, and how many are made. */
+function partFacts(
+  part: FoundationPart,
+  grid: number,
   ruler: Ruler,
   words: Words,
-): Scene | null {
-  const part = foundation.parts[index];
-  if (part === undefined) return null;
-  const { grid, per } = foundation;
-  const idPrefix = `foundation-${index + 1}-`;
+): { caption: string; value: string }[] {
+  const said = words.drawings.foundation;
   const squares = ({ across, down }: { across: number; down: number }) =>
-    words.drawings.foundation.squares(halves(across), halves(down));
-  const facts = [
-    {
-      caption: words.drawings.foundation.cut,
-      value: `${squares(part.cut)}: ${formatSize(part.cut.across * grid, part.cut.down * grid, ruler)}`,
-    },
-    { caption: words.drawings.foundation.finished, value: squares(part.finished) },
-    { caption: words.drawings.foundation.make, value: String(part.count) },
+    said.squares(halves(across), halves(down));
+  const cut = formatSize(part.cut.across * grid, part.cut.down * grid, ruler);
+  return [
+    { caption: said.cut, value: `${squares(part.cut)}: ${cut}` },
+    { caption: said.finished, value: squares(part.finished) },
+    { caption: said.make, value: String(part.count) },
   ];
-  const name = cleanText(`${per.charAt(0).toUpperCase()}${per.slice(1)} ${part.letter}`);
-  const head = titleBlock({ over: words.drawings.foundation.over, name, colour: null, facts });
-  const drawn =
-    part.kind === "pieced"
-      ? piecedNodes(part, foundation, fabrics, head.height, words)
-      : foldedNodes(part, foundation, fabrics, head.height, words);
-  const nodes: SceneNode[] = [...head.nodes, ...drawn.nodes];
-  let y = drawn.bottom;
-  const said = part.kind === "pieced" ? words.drawings.foundation.places : words.drawings.foundation.blocks;
-  nodes.push(textIn(said, { x: 0, y, width: PAGE_WIDTH, height: 14 }, { size: 10.5, bold: true }));
-  y += 20;
-  let tallest = 0;
+}
+
+/** The blocks a piece goes into, in rows from a height down. */
+function placeNodes(
+  part: FoundationPart,
+  top: QuiltTop,
+  fabrics: readonly DrawnFabric[],
+  from: number,
+  words: Words,
+): { nodes: SceneNode[]; bottom: number } {
+  const nodes: SceneNode[] = [];
+  let [y, tallest] = [from, 0];
   for (const [i, { design, inside }] of inDesigns(part, top).entries()) {
     const block = top.designs[design];
     if (block === undefined) continue;
@@ -160,19 +152,44 @@ export function foundationScene(
       y += tallest + 14;
       tallest = 0;
     }
-    const x = (i % PER_ROW) * (SMALL + GAP);
-    const frame = { x, y, id: `block-${i + 1}` };
-    const own = blockNodes(block, inside, part.letter, fabrics, frame, words);
+    const frame = { x: (i % PER_ROW) * (SMALL + GAP), y, id: `block-${i + 1}` };
+    const own = blockNodes(block, { inside, letter: part.letter }, fabrics, frame, words);
     nodes.push(...own.nodes);
     tallest = Math.max(tallest, own.height);
   }
-  y += tallest + 14;
+  return { nodes, bottom: y + tallest + 14 };
+}
+
+/** One piece of foundation: its squares counted, its seams numbered in sewing order, and where it goes. Plain data. */
+export function foundationScene(
+  index: number,
+  foundation: FoundationMaking,
+  { top, fabrics, ruler }: Pick<SewnQuilt, "top" | "fabrics" | "ruler">,
+  words: Words,
+): Scene | null {
+  const part = foundation.parts[index];
+  if (part === undefined) return null;
+  const { per } = foundation;
+  const idPrefix = `foundation-${index + 1}-`;
+  const facts = partFacts(part, foundation.grid, ruler, words);
+  const name = cleanText(`${per.charAt(0).toUpperCase()}${per.slice(1)} ${part.letter}`);
+  const head = titleBlock({ over: words.drawings.foundation.over, name, colour: null, facts });
+  const drawn =
+    part.kind === "pieced"
+      ? piecedNodes(part, foundation, fabrics, words, { ...WHOLE_PAGE, top: head.height })
+      : foldedNodes(part, foundation, fabrics, head.height, words);
+  const nodes: SceneNode[] = [...head.nodes, ...drawn.nodes];
+  const y = drawn.bottom;
+  const said = part.kind === "pieced" ? words.drawings.foundation.places : words.drawings.foundation.blocks;
+  nodes.push(textIn(said, { x: 0, y, width: PAGE_WIDTH, height: 14 }, { size: 10.5, bold: true }));
+  const places = placeNodes(part, top, fabrics, y + 20, words);
+  nodes.push(...places.nodes);
   const tiles = part.kind === "pieced" ? part.patches : part.cells.flatMap(({ patches }) => patches);
   const used = new Set(tiles.map(({ fabric }) => fabric));
   const list = fabricList(fabrics, used, {
     scale: drawn.scale,
     heading: words.drawings.foundation.fabrics,
-    top: y,
+    top: places.bottom,
   });
   nodes.push(...list.nodes);
   return {
@@ -192,7 +209,7 @@ export function drawFoundation(
   words: Words,
 ): string[] {
   return foundation.parts.flatMap((_, index) => {
-    const scene = foundationScene(index, foundation, top, fabrics, ruler, words);
+    const scene = foundationScene(index, foundation, { top, fabrics, ruler }, words);
     return scene === null ? [] : [toSvg(scene)];
   });
 }

@@ -40,7 +40,7 @@ function besideScene(
     const drawn = foldedNodes(part, foundation, fabrics, 0, words);
     return { ...described, ...onPaper(drawn.nodes, drawn.bottom, PAGE_WIDTH) };
   }
-  const drawn = piecedNodes(part, foundation, fabrics, 0, words, SIDES);
+  const drawn = piecedNodes(part, foundation, fabrics, words, { ...SIDES, top: 0 });
   const x = 2 * SIDES.half + SIDES.gutter + BLOCK_GAP;
   const caption = wrap(said.places, BLOCK, CAPTION.size, 4, true);
   const nodes: SceneNode[] = [
@@ -54,7 +54,7 @@ function besideScene(
     const block = top.designs[design];
     if (block === undefined) continue;
     const frame = { x, y, id: `block-${i + 1}`, small: BLOCK };
-    const own = blockNodes(block, inside, part.letter, fabrics, frame, words);
+    const own = blockNodes(block, { inside, letter: part.letter }, fabrics, frame, words);
     nodes.push(...own.nodes);
     y += own.height + 10;
   }

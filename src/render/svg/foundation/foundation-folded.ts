@@ -43,6 +43,49 @@ function roomy(places: readonly number[]): boolean[] {
   });
 }
 
+/**
+ * The lines to fold, with a line to sew on either side of each, and their numbers: those that stand free. Pins are shown
+ * where every number is.
+ * @param edges where the parts begin and end, in squares
+ * @param pins the columns' lines at which to pin, in order
+ */
+function linesToFold(
+  { x: left, y: upper, across, down, side }: Sheet,
+  { xs, ys }: { xs: readonly number[]; ys: readonly number[] },
+  allowance: number,
+  pins: readonly number[],
+): { lines: SceneNode[]; badges: SceneNode[] } {
+  const fold = { stroke: INK, strokeWidth: 1.8 };
+  const sew = { stroke: INK, strokeWidth: 0.9, dash: "4 2.5" };
+  const lines: SceneNode[] = [];
+  const badges: SceneNode[] = [];
+  const columns = xs.slice(1, -1).map((x) => left + x * side);
+  const rows = ys.slice(1, -1).map((y) => upper + y * side);
+  const [right, lower] = [left + across * side, upper + down * side];
+  const columnNumbers = roomy(xs.slice(1, -1).map((x) => x * side));
+  const rowNumbers = roomy(ys.slice(1, -1).map((y) => y * side));
+  const besides = [-allowance * side, allowance * side];
+  for (const [i, x] of columns.entries()) {
+    lines.push(line(x, upper, x, lower, fold));
+    for (const beside of besides) lines.push(line(x + beside, upper, x + beside, lower, sew));
+    if (columnNumbers[i] === true)
+      badges.push(...numberMark(String(i + 1), { x: x - 9, y: lower + 5, width: 18, height: 13 }));
+  }
+  const free = [...columnNumbers, ...rowNumbers].every((numbered) => numbered);
+  for (const [i, y] of rows.entries()) {
+    lines.push(line(left, y, right, y, fold));
+    for (const beside of besides) lines.push(line(left, y + beside, right, y + beside, sew));
+    const number = columns.length + i + 1;
+    if (rowNumbers[i] === true)
+      badges.push(...numberMark(String(number), { x: right + 5, y: y - 6.5, width: 18, height: 13 }));
+    for (const [order, crossing] of (free ? pins : []).entries()) {
+      const x = left + (xs[crossing] ?? 0) * side;
+      badges.push(...keyMark(String(order + 1), { x: x - 6.5, y: y - 6.5, width: 13, height: 13 }));
+    }
+  }
+  return { lines, badges };
+}
+
 /** A foundation with the parts laid on it, the lines to fold and the lines to sew. */
 export function foldedNodes(
   part: FoldedPart,
@@ -57,7 +100,6 @@ export function foldedNodes(
   const upper = top + 20 + COUNT_ROOM;
   const sheet: Sheet = { x: COUNT_ROOM + 2, y: upper, across: cut.across, down: cut.down, side };
   const [xs, ys] = [edgesOf(part.columns, allowance), edgesOf(part.rows, allowance)];
-  const at = (x: number, y: number): [number, number] => [sheet.x + x * side, sheet.y + y * side];
   let scale = 1;
   const parts = part.cells.flatMap((cell, i): SceneNode[] => {
     const [row, column] = [Math.floor(i / part.columns.length), i % part.columns.length];
@@ -69,40 +111,8 @@ export function foldedNodes(
     );
     return patchNodes(own, fabrics, placing, { id: `part-${i + 1}` });
   });
-  const fold = { stroke: INK, strokeWidth: 1.8 };
-  const sew = { stroke: INK, strokeWidth: 0.9, dash: "4 2.5" };
-  const lines: SceneNode[] = [];
-  const badges: SceneNode[] = [];
-  let number = 0;
-  const [columns, rows] = [xs.slice(1, -1), ys.slice(1, -1)];
-  const columnNumbers = roomy(columns.map((x) => x * side));
-  const rowNumbers = roomy(rows.map((y) => y * side));
-  for (const [i, x] of columns.entries()) {
-    number += 1;
-    const [px, py] = at(x, 0);
-    const end = sheet.y + cut.down * side;
-    lines.push(line(px, py, px, end, fold));
-    for (const beside of [-allowance, allowance])
-      lines.push(line(px + beside * side, py, px + beside * side, end, sew));
-    if (columnNumbers[i] === true)
-      badges.push(...numberMark(String(number), { x: px - 9, y: end + 5, width: 18, height: 13 }));
-  }
-  const free = [...columnNumbers, ...rowNumbers].every((numbered) => numbered);
-  const pins = free ? (foundation.lines.find(({ letter }) => letter === part.letter)?.pins ?? []) : [];
-  for (const [i, y] of rows.entries()) {
-    number += 1;
-    const [px, py] = at(0, y);
-    const end = sheet.x + cut.across * side;
-    lines.push(line(px, py, end, py, fold));
-    for (const beside of [-allowance, allowance])
-      lines.push(line(px, py + beside * side, end, py + beside * side, sew));
-    if (rowNumbers[i] === true)
-      badges.push(...numberMark(String(number), { x: end + 5, y: py - 6.5, width: 18, height: 13 }));
-    for (const [order, crossing] of pins.entries()) {
-      const [cx] = at(xs[crossing] ?? 0, 0);
-      badges.push(...keyMark(String(order + 1), { x: cx - 6.5, y: py - 6.5, width: 13, height: 13 }));
-    }
-  }
+  const pins = foundation.lines.find(({ letter }) => letter === part.letter)?.pins ?? [];
+  const { lines, badges } = linesToFold(sheet, { xs, ys }, allowance, pins);
   const whole = { x: sheet.x, y: sheet.y, width: cut.across * side, height: cut.down * side };
   const bottom = upper + cut.down * side + NUMBER_ROOM;
   const note = { x: 0, y: bottom, width: PAGE_WIDTH, height: 13 };

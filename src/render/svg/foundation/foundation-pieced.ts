@@ -5,7 +5,7 @@ import { patchNodes } from "../quilt/patches.ts";
 import { PAGE_WIDTH } from "../scene/frame.ts";
 import { arrow, numberMark } from "../scene/marks.ts";
 import { INK, labelOn, PAPER, safeColour } from "../scene/palette.ts";
-import { circle, line, rect, type SceneNode } from "../scene/scene.ts";
+import { type Box, circle, line, rect, type SceneNode } from "../scene/scene.ts";
 import { textIn } from "../scene/text.ts";
 import { wrap } from "../scene/text-fit.ts";
 import type { DrawnFabric } from "../scene/textures.ts";
@@ -29,7 +29,7 @@ export interface TwoSides {
 }
 
 const GUTTER = 34;
-const WHOLE_PAGE: TwoSides = { half: (PAGE_WIDTH - GUTTER) / 2, gutter: GUTTER, tallest: 330 };
+export const WHOLE_PAGE: TwoSides = { half: (PAGE_WIDTH - GUTTER) / 2, gutter: GUTTER, tallest: 330 };
 const CAPTION = { size: 9.5, line: 12.5 };
 
 interface OnSheet {
@@ -111,14 +111,20 @@ function edges({ sheet, inset, ...on }: OnSheet, part: PiecedPart): SceneNode[] 
   ];
 }
 
+/** Lines of a caption, one under the other. */
+function told(lines: readonly string[], { y, ...frame }: Box, bold: boolean): SceneNode[] {
+  return lines.map((text, i) =>
+    textIn(text, { ...frame, y: y + i * CAPTION.line }, { size: CAPTION.size, bold }),
+  );
+}
+
 /** A piece of foundation from both sides: patches in their order, and the lines to sew. */
 export function piecedNodes(
   part: PiecedPart,
   foundation: FoundationMaking,
   fabrics: readonly DrawnFabric[],
-  top: number,
   words: Words,
-  { half, gutter, tallest }: TwoSides = WHOLE_PAGE,
+  { half, gutter, tallest, top }: TwoSides & { top: number },
 ): { nodes: SceneNode[]; bottom: number; scale: number } {
   const { cut, finished } = part;
   const side = sideFor(cut.across, cut.down, half - COUNT_ROOM - 2, tallest);
@@ -136,13 +142,7 @@ export function piecedNodes(
   const inset = { x: foundation.allowance, y: foundation.allowance };
   const at = placingOn(frontSheet, inset, foundation.grid);
   const caption = (own: readonly string[], x: number): SceneNode[] =>
-    own.map((text, i) =>
-      textIn(
-        text,
-        { x, y: top + i * CAPTION.line, width: half, height: 14 },
-        { size: CAPTION.size, bold: true },
-      ),
-    );
+    told(own, { x, y: top, width: half, height: 14 }, true);
   const nodes = [
     ...caption(captions[0] ?? [], 0),
     printedGrid(frontSheet, "front-grid"),
@@ -165,15 +165,8 @@ export function piecedNodes(
     ...part.seams.flatMap((seam) => seamNumber(seam, back)),
   ];
   const bottom = upper + cut.down * side + 12;
-  const note = wrap(words.drawings.foundation.edge, 2 * half + gutter, CAPTION.size, 4);
-  nodes.push(
-    ...note.map((text, i) =>
-      textIn(
-        text,
-        { x: 0, y: bottom + i * CAPTION.line, width: 2 * half + gutter, height: 13 },
-        { size: CAPTION.size },
-      ),
-    ),
-  );
+  const width = 2 * half + gutter;
+  const note = wrap(words.drawings.foundation.edge, width, CAPTION.size, 4);
+  nodes.push(...told(note, { x: 0, y: bottom, width, height: 13 }, false));
   return { nodes, bottom: bottom + 9.5 + note.length * CAPTION.line, scale: at.scale };
 }

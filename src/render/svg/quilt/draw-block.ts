@@ -102,6 +102,17 @@ export function blockApart(
   });
 }
 
+/** The scale at which a block and its units set apart stand side by side. */
+function scaleOf(design: BlockDesign): number {
+  const gaps = gapsOf(design);
+  const tallest = design.units.length < 2 ? TALLEST / 2 : TALLEST;
+  const fit = Math.min(
+    (HALF - gaps.across * APART) / (ticksOf(design.across) / TICKS_PER_MM),
+    (tallest - gaps.down * APART) / (ticksOf(design.down) / TICKS_PER_MM),
+  );
+  return Number(Math.min(fit, 2.4).toFixed(6));
+}
+
 /** A block as plain data: finished beside its units set apart, both at one scale. */
 export function blockScene(
   design: BlockDesign,
@@ -120,14 +131,10 @@ export function blockScene(
     colour: null,
     facts: blockFacts(design, ruler, words),
   });
-  const { across: gapsAcross, down: gapsDown } = gapsOf(design);
+  const { down: gapsDown } = gapsOf(design);
   // A block of one unit has nothing to set apart.
   const isPlain = design.units.length < 2;
-  const fit = Math.min(
-    (HALF - gapsAcross * APART) / across,
-    ((isPlain ? TALLEST / 2 : TALLEST) - gapsDown * APART) / down,
-  );
-  const scale = Number(Math.min(fit, 2.4).toFixed(6));
+  const scale = scaleOf(design);
   const top = head.height + 20;
   const whole = { x: 2, y: top, scale };
   const apart = { x: HALF + GUTTER, y: top, scale };
@@ -157,28 +164,37 @@ export function blockScene(
       nodes.push(...bagLetters(design.patches, bags, at, moved, lettersOn(fabrics)));
   }
   const lines = bags === undefined ? unitLines(design) : unitMadeLines(design, bags, words);
-  const told =
-    (text: string): Cell =>
-    (box) => [textIn(cleanText(text), box, { size: 9.5 })];
-  const cells = lines.map(told);
-  const below = top + down * scale + gapsDown * APART + 18;
-  const list = section(words.drawings.quilt.units, cells, { columns: 2, cellHeight: 15, top: below });
-  const bagCells = (bags === undefined ? [] : bagLines(design, bags, ruler, words)).map(told);
-  const bagList = section(words.drawings.quilt.bags, bagCells, {
-    columns: 2,
-    cellHeight: 15,
-    top: list.bottom + 6,
-  });
+  const bagsTold = bags === undefined ? [] : bagLines(design, bags, ruler, words);
+  const lists = unitLists(lines, bagsTold, top + down * scale + gapsDown * APART + 18, words);
   const picture = {
     idPrefix,
     title: `${words.drawings.quilt.block}: ${name}`,
     description: words.drawings.quilt.blockDescribed(lines, design.count),
-    nodes: [...nodes, ...list.nodes, ...bagList.nodes],
+    nodes: [...nodes, ...lists.nodes],
     patches: design.patches,
     scale,
-    bottom: bagCells.length === 0 ? list.bottom : bagList.bottom,
+    bottom: lists.bottom,
   };
   return patchPage(picture, fabrics, words);
+}
+
+/** The units of a block, and the bags they are from, in two columns from a height down. */
+function unitLists(
+  units: readonly string[],
+  bags: readonly string[],
+  top: number,
+  words: Words,
+): { nodes: SceneNode[]; bottom: number } {
+  const told =
+    (text: string): Cell =>
+    (box) => [textIn(cleanText(text), box, { size: 9.5 })];
+  const two = { columns: 2, cellHeight: 15 };
+  const list = section(words.drawings.quilt.units, units.map(told), { ...two, top });
+  const bagList = section(words.drawings.quilt.bags, bags.map(told), { ...two, top: list.bottom + 6 });
+  return {
+    nodes: [...list.nodes, ...bagList.nodes],
+    bottom: bags.length === 0 ? list.bottom : bagList.bottom,
+  };
 }
 
 /** A block, finished and set apart into units, as an SVG document. */

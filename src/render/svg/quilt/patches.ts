@@ -1,3 +1,4 @@
+import { nth } from "../../../length/nth.ts";
 import type { Exact, Patch, Point } from "../../../quilt/types.ts";
 import { TICKS_PER_MM } from "../scene/frame.ts";
 import { arrow } from "../scene/marks.ts";
@@ -28,19 +29,19 @@ export interface Placing {
 export function centreOf(corners: readonly Corner[]): Corner {
   let [area, cx, cy] = [0, 0, 0];
   for (const [i, [x1, y1]] of corners.entries()) {
-    const [x2, y2] = corners[(i + 1) % corners.length]!;
+    const [x2, y2] = nth(corners, (i + 1) % corners.length);
     const cross = x1 * y2 - x2 * y1;
     area += cross;
     cx += (x1 + x2) * cross;
     cy += (y1 + y2) * cross;
   }
-  return area === 0 ? corners[0]! : [cx / (3 * area), cy / (3 * area)];
+  return area === 0 ? nth(corners, 0) : [cx / (3 * area), cy / (3 * area)];
 }
 
 /** Distance from a point to the nearest side of a polygon. */
 export function clearance([px, py]: Corner, corners: readonly Corner[]): number {
   const distances = corners.map(([x1, y1], i) => {
-    const [x2, y2] = corners[(i + 1) % corners.length]!;
+    const [x2, y2] = nth(corners, (i + 1) % corners.length);
     const [dx, dy] = [x2 - x1, y2 - y1];
     const along = Math.min(1, Math.max(0, ((px - x1) * dx + (py - y1) * dy) / (dx * dx + dy * dy || 1)));
     return Math.hypot(px - x1 - along * dx, py - y1 - along * dy);

@@ -74,25 +74,9 @@ interface Ids {
 function drawNode(parent: Container, node: SceneNode, ids: Ids): void {
   const paint = node.kind === "text" ? {} : paintAttributes(node.paint);
   switch (node.kind) {
-    case "group": {
-      const inner = parent.group().attr(paint);
-      if (node.id !== null) inner.attr("id", `${ids.prefix}${node.id}`);
-      if (node.move !== null) {
-        const { x, y, scale } = node.move;
-        const resize = scale === 1 ? "" : ` scale(${Number(scale.toFixed(6))})`;
-        inner.attr("transform", `translate(${num(x)} ${num(y)})${resize}`);
-      }
-      if (node.title !== null) withText(add(inner, "title", {}), node.title);
-      if (node.clip !== null) {
-        ids.clips += 1;
-        const id = `${ids.prefix}clip-${ids.clips}`;
-        const clip = add(inner, "clipPath", { id }) as unknown as Container;
-        add(clip, "path", { d: node.clip.map(closedOutline).join("") });
-        inner.attr("clip-path", `url(#${id})`);
-      }
-      for (const child of node.nodes) drawNode(inner, child, ids);
+    case "group":
+      drawGroup(parent.group().attr(paint), node, ids);
       return;
-    }
     case "rect": {
       const { x, y, width, height } = node.box;
       const box = { x: num(x), y: num(y), width: num(width), height: num(height) };
@@ -122,24 +106,47 @@ function drawNode(parent: Container, node: SceneNode, ids: Ids): void {
     case "circle":
       add(parent, "circle", { cx: num(node.x), cy: num(node.y), r: num(node.radius), ...paint });
       return;
-    case "text": {
-      const [x, y] = [num(node.x), num(node.y)];
-      const text = add(parent, "text", {
-        x,
-        y,
-        "font-size": num(node.size),
-        ...(node.bold ? { "font-weight": "bold" } : {}),
-        ...(node.anchor === "start" ? {} : { "text-anchor": node.anchor }),
-        ...(node.upwards ? { transform: `rotate(-90 ${x} ${y})` } : {}),
-        fill: node.fill,
-      });
-      withText(text, node.text);
-      // The attribute `direction` would move the text too, and not every reader of SVG heeds it.
-      if (startsRightToLeft(node.text))
-        text.node.textContent = `${TURNED[0]}${text.node.textContent}${TURNED[1]}`;
+    case "text":
+      drawText(parent, node);
       return;
-    }
   }
+}
+
+type NodeOf<K extends SceneNode["kind"]> = Extract<SceneNode, { kind: K }>;
+
+function drawGroup(inner: Container, node: NodeOf<"group">, ids: Ids): void {
+  if (node.id !== null) inner.attr("id", `${ids.prefix}${node.id}`);
+  if (node.move !== null) {
+    const { x, y, scale } = node.move;
+    const resize = scale === 1 ? "" : ` scale(${Number(scale.toFixed(6))})`;
+    inner.attr("transform", `translate(${num(x)} ${num(y)})${resize}`);
+  }
+  if (node.title !== null) withText(add(inner, "title", {}), node.title);
+  if (node.clip !== null) {
+    ids.clips += 1;
+    const id = `${ids.prefix}clip-${ids.clips}`;
+    const clip = add(inner, "clipPath", { id }) as unknown as Container;
+    add(clip, "path", { d: node.clip.map(closedOutline).join("") });
+    inner.attr("clip-path", `url(#${id})`);
+  }
+  for (const child of node.nodes) drawNode(inner, child, ids);
+}
+
+function drawText(parent: Container, node: NodeOf<"text">): void {
+  const [x, y] = [num(node.x), num(node.y)];
+  const text = add(parent, "text", {
+    x,
+    y,
+    "font-size": num(node.size),
+    ...(node.bold ? { "font-weight": "bold" } : {}),
+    ...(node.anchor === "start" ? {} : { "text-anchor": node.anchor }),
+    ...(node.upwards ? { transform: `rotate(-90 ${x} ${y})` } : {}),
+    fill: node.fill,
+  });
+  withText(text, node.text);
+  // The attribute `direction` would move the text too, and not every reader of SVG heeds it.
+  if (startsRightToLeft(node.text))
+    text.node.textContent = `${TURNED[0]}${text.node.textContent}${TURNED[1]}`;
 }
 
 /** A scene as an SVG document: well-formed XML, ids from content, nothing of the library's own in it. */

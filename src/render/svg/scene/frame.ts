@@ -1,6 +1,9 @@
 import type { Ruler } from "../../../length/types.ts";
+import type { Making } from "../../../making/types.ts";
 import type { FabricPlan } from "../../../plan/types.ts";
+import type { QuiltTop } from "../../../quilt/types.ts";
 import type { Paint } from "./scene.ts";
+import type { DrawnFabric } from "./textures.ts";
 
 /** Widest drawing: 185 mm, which A4 and Letter both take with room for margins. */
 export const PAGE_WIDTH = 700;
@@ -14,6 +17,14 @@ export interface Standing {
   /** Page units it may be wide, and its picture high. */
   width?: number;
   tallest?: number;
+}
+
+/** A quilt with its sewing, as its drawings need it. */
+export interface SewnQuilt {
+  top: QuiltTop;
+  making: Making;
+  fabrics: readonly DrawnFabric[];
+  ruler: Ruler;
 }
 
 /** The head of a drawing that has none. */

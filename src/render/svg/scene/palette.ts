@@ -13,22 +13,24 @@ const LIGHT = "#ffffff";
 function channels(colour: string): [number, number, number] {
   const match = /^#([0-9a-f]{2})([0-9a-f]{2})([0-9a-f]{2})$/i.exec(colour);
   if (match === null) throw new Error(`Not a colour: ${colour}`);
-  return [1, 2, 3].map((i) => Number.parseInt(match[i] ?? "0", 16)) as [number, number, number];
+  const channel = (i: number): number => Number.parseInt(match[i] ?? "0", 16);
+  return [channel(1), channel(2), channel(3)];
 }
 
 /** Relative luminance, 0 to 1 (W3C, Web Content Accessibility Guidelines 2.2, 2023). */
 export function luminance(colour: string): number {
-  const [r, g, b] = channels(colour).map((channel) => {
+  const linear = (channel: number): number => {
     const part = channel / 255;
     return part <= 0.04045 ? part / 12.92 : ((part + 0.055) / 1.055) ** 2.4;
-  }) as [number, number, number];
-  return 0.2126 * r + 0.7152 * g + 0.0722 * b;
+  };
+  const [r, g, b] = channels(colour);
+  return 0.2126 * linear(r) + 0.7152 * linear(g) + 0.0722 * linear(b);
 }
 
 /** Contrast ratio of two colours, 1 to 21 (same source). */
 export function contrast(a: string, b: string): number {
-  const [low, high] = [luminance(a), luminance(b)].sort((x, y) => x - y) as [number, number];
-  return (high + 0.05) / (low + 0.05);
+  const [one, other] = [luminance(a), luminance(b)];
+  return (Math.max(one, other) + 0.05) / (Math.min(one, other) + 0.05);
 }
 
 /** Black or white, whichever reads better on `ground`: always at least 4.58 : 1. */

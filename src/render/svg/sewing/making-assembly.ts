@@ -1,4 +1,3 @@
-import type { Ruler } from "../../../length/types.ts";
 import type { Making, PinOrder } from "../../../making/types.ts";
 import type { Exact, Patch, QuiltTop } from "../../../quilt/types.ts";
 import type { Words } from "../../../words/index.ts";
@@ -15,13 +14,12 @@ import {
 import { spokenSizeNear } from "../quilt/quilt-words.ts";
 import { arrowBoxes, tag, tagOfUnit } from "../quilt/unit-tags.ts";
 import { toSvg } from "../scene/canvas.ts";
-import { NO_HEAD, PAGE_WIDTH, type Standing, TICKS_PER_MM } from "../scene/frame.ts";
+import { NO_HEAD, PAGE_WIDTH, type SewnQuilt, type Standing, TICKS_PER_MM } from "../scene/frame.ts";
 import { INK, PAPER } from "../scene/palette.ts";
 import { onPaper } from "../scene/paper.ts";
 import { type Box, circle, type Scene, type SceneNode } from "../scene/scene.ts";
 import { textIn } from "../scene/text.ts";
 import { cleanText, wrap } from "../scene/text-fit.ts";
-import type { DrawnFabric } from "../scene/textures.ts";
 import { titleBlock } from "../scene/title-block.ts";
 
 const LEFT = 26;
@@ -171,15 +169,101 @@ function slantedNumbers(
   });
 }
 
+/** The centre with its rows (or columns) set apart, in millimetres of cloth but for distances on the page. */
+interface RowsApart {
+  /** Where the seams between rows lie. */
+  lines: readonly number[];
+  columns: boolean;
+  tilted: boolean;
+  left: number;
+  upper: number;
+  across: number;
+  down: number;
+  /** Between two rows, and what all of them open together, in page units. */
+  apart: number;
+  opened: Corner;
+  at: Placing;
+  /** How far a row stands off. */
+  moved(row: number): Corner;
+}
+
+/** Sets the rows apart below a height `y`; however many there are, the cloth keeps most of the room. */
+function setRowsApart(
+  top: QuiltTop,
+  lines: readonly number[],
+  columns: boolean,
+  { width, tallest }: { width: number; tallest: number },
+  y: number,
+): RowsApart {
+  const tilted = top.centre.onPoint;
+  const [left, upper] = [ticksOf(top.centre.x) / TICKS_PER_MM, ticksOf(top.centre.y) / TICKS_PER_MM];
+  const [across, down] = [ticksOf(top.centre.across) / TICKS_PER_MM, ticksOf(top.centre.down) / TICKS_PER_MM];
+  const apart = Math.min(lines.length > 24 ? 9 : APART, (tallest * 0.4) / lines.length);
+  const step: Corner = tilted ? [-Math.SQRT1_2, Math.SQRT1_2] : columns ? [1, 0] : [0, 1];
+  const opened: Corner = [lines.length * apart * step[0], lines.length * apart * step[1]];
+  const wide = Math.abs(opened[0]) + (tilted ? 2 * APART : 0);
+  const scale = Number(
+    Math.min((width - LEFT - 4 - wide) / across, (tallest - opened[1]) / down, 1).toFixed(6),
+  );
+  const at: Placing = {
+    x: LEFT + (tilted ? APART : 0) + Math.max(0, -opened[0]) - left * scale,
+    y: y + (columns ? 16 : 0) - upper * scale,
+    scale,
+  };
+  const moved = (row: number): Corner => [(row * apart * step[0]) / scale, (row * apart * step[1]) / scale];
+  return { lines, columns, tilted, left, upper, across, down, apart, opened, at, moved };
+}
+
+/** The edges of rows that are not tilted, and their numbers beside them; `y`: where the picture begins. */
+function straightRows(rows: RowsApart, y: number): SceneNode[] {
+  const { lines, columns, left, upper, across, down, at, moved } = rows;
+  const { scale } = at;
+  const edges = columns ? [left, ...lines, left + across] : [upper, ...lines, upper + down];
+  const parts = edges.slice(1).map((edge, row) => {
+    const from = edges[row] ?? 0;
+    const [dx, dy] = moved(row);
+    return columns
+      ? { outline: rectangle(from + dx, upper, edge - from, down), from: from + dx, long: edge - from }
+      : { outline: rectangle(left, from + dy, across, edge - from), from: from + dy, long: edge - from };
+  });
+  const outlines = parts.map(({ outline }) => outline);
+  const numbers = parts.flatMap(({ from, long }, row): SceneNode[] => {
+    if (long * scale < 8) return [];
+    const frame = columns
+      ? { x: at.x + from * scale, y: y - 2, width: long * scale, height: 14 }
+      : { x: 0, y: at.y + (from + long / 2) * scale - 7, width: LEFT - 6, height: 14 };
+    const anchor = columns ? "middle" : "end";
+    return [textIn(String(row + 1), frame, { size: 10, bold: true, anchor })];
+  });
+  return [...outlineNodes(outlines, at, 1.2, "row-edges"), ...numbers];
+}
+
+/** The patches of the rows, the names of their blocks, and the numbers of the rows. */
+function rowNodes({ top, making, fabrics }: SewnQuilt, rows: RowsApart, y: number): SceneNode[] {
+  const { lines, columns, tilted, at, moved } = rows;
+  const rowOf = (depth: number): number => lines.filter((edge) => edge < depth).length;
+  const inside = top.patches.filter(({ origin }) => origin.border === null);
+  const shift = (patch: Patch): Corner => {
+    const [dx, dy] = moved(rowOf(depthOf(patch, tilted, columns)));
+    const [ex, ey] = cornerShift(patch, top, APART / at.scale);
+    return [dx + ex, dy + ey];
+  };
+  return [
+    ...patchNodes(inside, fabrics, at, { id: "rows", shift }),
+    ...blockTags(top, making, at, arrowBoxes(inside, at, shift), (outline) =>
+      moved(rowOf(middleDepth(outline, tilted, columns))),
+    ),
+    ...(tilted ? slantedNumbers(top, making, at, moved) : straightRows(rows, y)),
+  ];
+}
+
 /** The rows of the top set apart, with the places to pin first, as plain data; null when there are none. */
 export function assemblyScene(
-  top: QuiltTop,
-  making: Making,
-  fabrics: readonly DrawnFabric[],
-  ruler: Ruler,
+  quilt: SewnQuilt,
   words: Words,
   { bare = false, width = PAGE_WIDTH, tallest = TALLEST }: Standing = {},
 ): Scene | null {
+  const { top, making, ruler } = quilt;
   const columns = making.pressing?.lines === "columns" && !top.centre.onPoint;
   const lines = rowLines(top, making, columns);
   if (lines.length === 0) return null;
@@ -198,7 +282,6 @@ export function assemblyScene(
     ? NO_HEAD
     : titleBlock({ over: words.drawings.sewing.assembly.over, name, colour: null, facts });
   const nodes: SceneNode[] = [...head.nodes];
-  const idPrefix = "assembly-";
   let y = head.height;
   const title = tilted
     ? words.drawings.sewing.assembly.diagonalRows
@@ -209,79 +292,20 @@ export function assemblyScene(
     nodes.push(textIn(text, { x: 0, y, width, height: 14 }, { size: 10, bold: true }));
     y += 15;
   }
-  const marked = nodes.length;
   const below = y;
   const pinLines = pins.length > 0 ? wrap(words.drawings.sewing.assembly.pins, width, 9.5, 3) : [];
   y += 15 * pinLines.length;
   y += 8 + (tilted ? 2 * APART : 0);
-  const [left, upper] = [ticksOf(top.centre.x) / TICKS_PER_MM, ticksOf(top.centre.y) / TICKS_PER_MM];
-  const [across, down] = [ticksOf(top.centre.across) / TICKS_PER_MM, ticksOf(top.centre.down) / TICKS_PER_MM];
-  // However many rows there are, the cloth keeps most of the height.
-  const apart = Math.min(lines.length > 24 ? 9 : APART, (tallest * 0.4) / lines.length);
-  const step: Corner = tilted ? [-Math.SQRT1_2, Math.SQRT1_2] : columns ? [1, 0] : [0, 1];
-  const opened: Corner = [lines.length * apart * step[0], lines.length * apart * step[1]];
-  const wide = Math.abs(opened[0]) + (tilted ? 2 * APART : 0);
-  const scale = Number(
-    Math.min((width - LEFT - 4 - wide) / across, (tallest - opened[1]) / down, 1).toFixed(6),
+  const rows = setRowsApart(top, lines, columns, { width, tallest }, y);
+  const pinned = rows.apart < 2 * PIN ? [] : pinNodes(pins, rows.at, rows.moved);
+  // Where no pin can be shown, none are spoken of.
+  const told = (pinned.length > 0 ? pinLines : []).map((text, i) =>
+    textIn(text, { x: 0, y: below + 15 * i, width, height: 14 }, { size: 9.5 }),
   );
-  const at: Placing = {
-    x: LEFT + (tilted ? APART : 0) + Math.max(0, -opened[0]) - left * scale,
-    y: y + (columns ? 16 : 0) - upper * scale,
-    scale,
-  };
-  const moved = (row: number): Corner => [(row * apart * step[0]) / scale, (row * apart * step[1]) / scale];
-  const rowOf = (depth: number): number => lines.filter((edge) => edge < depth).length;
-  const inside = top.patches.filter(({ origin }) => origin.border === null);
-  const shift = (patch: Patch): Corner => {
-    const [dx, dy] = moved(rowOf(depthOf(patch, tilted, columns)));
-    const [ex, ey] = cornerShift(patch, top, APART / scale);
-    return [dx + ex, dy + ey];
-  };
-  nodes.push(...patchNodes(inside, fabrics, at, { id: "rows", shift }));
-  nodes.push(
-    ...blockTags(top, making, at, arrowBoxes(inside, at, shift), (outline) =>
-      moved(rowOf(middleDepth(outline, tilted, columns))),
-    ),
-  );
-  if (tilted) nodes.push(...slantedNumbers(top, making, at, moved));
-  else {
-    const edges = columns ? [left, ...lines, left + across] : [upper, ...lines, upper + down];
-    const parts = edges.slice(1).map((edge, row) => {
-      const from = edges[row] ?? 0;
-      const [dx, dy] = moved(row);
-      return columns
-        ? { outline: rectangle(from + dx, upper, edge - from, down), from: from + dx, long: edge - from }
-        : { outline: rectangle(left, from + dy, across, edge - from), from: from + dy, long: edge - from };
-    });
-    nodes.push(
-      ...outlineNodes(
-        parts.map(({ outline }) => outline),
-        at,
-        1.2,
-        "row-edges",
-      ),
-    );
-    for (const [row, { from, long }] of parts.entries()) {
-      if (long * scale < 8) continue;
-      const frame = columns
-        ? { x: at.x + from * scale, y: y - 2, width: long * scale, height: 14 }
-        : { x: 0, y: at.y + (from + long / 2) * scale - 7, width: LEFT - 6, height: 14 };
-      nodes.push(
-        textIn(String(row + 1), frame, { size: 10, bold: true, anchor: columns ? "middle" : "end" }),
-      );
-    }
-  }
-  const pinned = apart < 2 * PIN ? [] : pinNodes(pins, at, moved);
-  nodes.push(...pinned);
-  if (pinned.length > 0) {
-    const told = pinLines.map((text, i) =>
-      textIn(text, { x: 0, y: below + 15 * i, width, height: 14 }, { size: 9.5 }),
-    );
-    nodes.splice(marked, 0, ...told);
-  }
-  y += down * scale + opened[1] + 18 + (tilted ? APART : 0) + (columns ? 16 : 0);
+  nodes.push(...told, ...rowNodes(quilt, rows, y), ...pinned);
+  y += rows.down * rows.at.scale + rows.opened[1] + 18 + (tilted ? APART : 0) + (columns ? 16 : 0);
   return {
-    idPrefix,
+    idPrefix: "assembly-",
     title: `${words.drawings.sewing.assembly.over}: ${name}`,
     description: words.drawings.sewing.assembly.described(lines.length + 1, columns),
     ...onPaper(nodes, y, width),
@@ -289,14 +313,7 @@ export function assemblyScene(
 }
 
 /** The rows set apart, as an SVG document; null when there is nothing to show. */
-export function drawAssembly(
-  top: QuiltTop,
-  making: Making,
-  fabrics: readonly DrawnFabric[],
-  ruler: Ruler,
-  words: Words,
-  standing: Standing = {},
-): string | null {
-  const scene = assemblyScene(top, making, fabrics, ruler, words, standing);
+export function drawAssembly(quilt: SewnQuilt, words: Words): string | null {
+  const scene = assemblyScene(quilt, words);
   return scene === null ? null : toSvg(scene);
 }

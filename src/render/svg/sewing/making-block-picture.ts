@@ -1,13 +1,10 @@
-import type { Ruler } from "../../../length/types.ts";
-import type { Making } from "../../../making/types.ts";
-import type { QuiltTop } from "../../../quilt/types.ts";
 import type { Words } from "../../../words/index.ts";
 import { ticksOf } from "../quilt/patches.ts";
 import { spokenSizeNear } from "../quilt/quilt-words.ts";
+import type { SewnQuilt } from "../scene/frame.ts";
 import { onPaper } from "../scene/paper.ts";
 import type { Scene, SceneNode } from "../scene/scene.ts";
 import { cleanText } from "../scene/text-fit.ts";
-import type { DrawnFabric } from "../scene/textures.ts";
 import { panel } from "./making-blocks.ts";
 import { blockPanel, panelsOf } from "./making-pressing.ts";
 import { whorlOf, whorlPanel } from "./whorl.ts";
@@ -21,10 +18,7 @@ const BETWEEN = 12;
  * for a block without a seam of its own.
  */
 export function blockPictureScene(
-  top: QuiltTop,
-  making: Making,
-  fabrics: readonly DrawnFabric[],
-  ruler: Ruler,
+  { top, making, fabrics, ruler }: SewnQuilt,
   index: number,
   words: Words,
 ): Scene | null {
@@ -41,7 +35,7 @@ export function blockPictureScene(
   // The step beside it names the block.
   const apart =
     order === null
-      ? panel(design, index, making, fabrics, size, frame)
+      ? panel({ design, index }, making, fabrics, size, frame)
       : whorlPanel(design, order, fabrics, size, { ...frame, id: `parts-${index + 1}` });
   const pressed = panelsOf(top, making, words).filter((each) => each.design === index);
   const nodes: SceneNode[] = [...apart.nodes];

@@ -80,9 +80,15 @@ function middleOf(patch: Patch): Corner {
   return [sum[0] / corners.length, sum[1] / corners.length];
 }
 
+/** A block of the top, and its number among the designs. */
+interface Block {
+  design: BlockDesign;
+  index: number;
+}
+
+/** A block set apart as it is joined, its units named, its rows (or columns) numbered. */
 export function panel(
-  design: BlockDesign,
-  index: number,
+  { design, index }: Block,
   making: Making,
   fabrics: readonly DrawnFabric[],
   title: string,
@@ -105,9 +111,8 @@ export function panel(
     return [dx / scale, dy / scale];
   };
   const id = `parts-${index + 1}`;
-  const tags = unitTags(design, index, making, at, arrowBoxes(design.patches, at, shift), (x, y) =>
-    shiftOf([x, y], aparts),
-  );
+  const arrows = arrowBoxes(design.patches, at, shift);
+  const tags = unitTags({ design, index }, making, at, arrows, (x, y) => shiftOf([x, y], aparts));
   const numbers = last === undefined ? [] : lineNumbers(last, at, aparts);
   return {
     nodes: [
@@ -127,8 +132,7 @@ export function panel(
 
 /** The name of each unit on it, as the steps call it; `moved`: how far a unit with this middle stands off, in page units. */
 function unitTags(
-  design: BlockDesign,
-  index: number,
+  { design, index }: Block,
   making: Making,
   at: Placing,
   arrows: readonly Box[],
@@ -238,7 +242,7 @@ export function blocksScene(
       const order = whorlOf(making, index);
       const drawn =
         order === null
-          ? panel(design, index, making, fabrics, title, frame)
+          ? panel({ design, index }, making, fabrics, title, frame)
           : whorlPanel(design, order, fabrics, title, { ...frame, id: `parts-${index + 1}` });
       nodes.push(...drawn.nodes);
       deepest = Math.max(deepest, drawn.height);

@@ -1,7 +1,7 @@
 import { formatLength } from "../../../length/index.ts";
 import type { Ruler } from "../../../length/types.ts";
 import type { BorderRound, Making } from "../../../making/types.ts";
-import type { Patch, QuiltTop, TopBorder } from "../../../quilt/types.ts";
+import type { Patch, TopBorder } from "../../../quilt/types.ts";
 import type { Words } from "../../../words/index.ts";
 import {
   type Corner,
@@ -14,13 +14,12 @@ import {
 } from "../quilt/patches.ts";
 import { spokenSizeNear } from "../quilt/quilt-words.ts";
 import { toSvg } from "../scene/canvas.ts";
-import { NO_HEAD, PAGE_WIDTH, type Standing, TICKS_PER_MM } from "../scene/frame.ts";
+import { NO_HEAD, PAGE_WIDTH, type SewnQuilt, type Standing, TICKS_PER_MM } from "../scene/frame.ts";
 import { numberMark } from "../scene/marks.ts";
 import { onPaper } from "../scene/paper.ts";
 import type { Scene, SceneNode } from "../scene/scene.ts";
 import { textIn } from "../scene/text.ts";
 import { cleanText, wrap } from "../scene/text-fit.ts";
-import type { DrawnFabric } from "../scene/textures.ts";
 import { titleBlock } from "../scene/title-block.ts";
 
 const TALLEST = 480;
@@ -126,12 +125,54 @@ function legend(
   });
 }
 
+/** The number of each pair of strips, half-way between the border and what it is sewn to. */
+function borderNumbers(
+  rounds: Making["borders"],
+  inners: readonly ReturnType<typeof innerOf>[],
+  at: Placing,
+): SceneNode[] {
+  return numbersOf(rounds).flatMap(({ round, sides, number }) => {
+    const inner = inners[round];
+    if (inner === undefined) return [];
+    const middle: Corner = [(inner.left + inner.right) / 2, (inner.top + inner.bottom) / 2];
+    const places: Record<Side, Corner> = {
+      left: [inner.left, middle[1]],
+      right: [inner.right, middle[1]],
+      top: [middle[0], inner.top],
+      bottom: [middle[0], inner.bottom],
+    };
+    return sides.flatMap((side) => {
+      const edge = places[side];
+      const [dx, dy] = OUT[side];
+      const far = (round + 0.5) * APART;
+      const [cx, cy] = [at.x + edge[0] * at.scale + dx * far, at.y + edge[1] * at.scale + dy * far];
+      return numberMark(String(number), { x: cx - MARK / 2, y: cy - MARK / 2, width: MARK, height: MARK });
+    });
+  });
+}
+
+/** What each number means, from a height down. */
+function legendNodes(
+  told: ReturnType<typeof legend>,
+  top: number,
+  width: number,
+): { nodes: SceneNode[]; bottom: number } {
+  const nodes: SceneNode[] = [];
+  const room = width - MARK - 8;
+  let y = top;
+  for (const { number, text } of told) {
+    nodes.push(...numberMark(String(number), { x: 0, y, width: MARK, height: MARK }));
+    const lines = wrap(cleanText(text), room, 9.5, 3);
+    for (const [i, each] of lines.entries())
+      nodes.push(textIn(each, { x: MARK + 8, y: y + 13 * i, width: room, height: MARK }, { size: 9.5 }));
+    y += 6 + 13 * lines.length;
+  }
+  return { nodes, bottom: y };
+}
+
 /** The borders set apart and numbered, as plain data; null when there are none. */
 export function bordersScene(
-  top: QuiltTop,
-  making: Making,
-  fabrics: readonly DrawnFabric[],
-  ruler: Ruler,
+  { top, making, fabrics, ruler }: SewnQuilt,
   words: Words,
   { bare = false, width = PAGE_WIDTH, tallest = TALLEST }: Standing = {},
 ): Scene | null {
@@ -178,58 +219,20 @@ export function bordersScene(
       "core",
     ),
   ];
-  for (const { round, sides, number } of numbersOf(rounds)) {
-    const inner = inners[round];
-    if (inner === undefined) continue;
-    const middle: Corner = [(inner.left + inner.right) / 2, (inner.top + inner.bottom) / 2];
-    for (const side of sides) {
-      const places: Record<Side, Corner> = {
-        left: [inner.left, middle[1]],
-        right: [inner.right, middle[1]],
-        top: [middle[0], inner.top],
-        bottom: [middle[0], inner.bottom],
-      };
-      const edge = places[side];
-      const [dx, dy] = OUT[side];
-      const far = (round + 0.5) * APART;
-      const [cx, cy] = [at.x + edge[0] * scale + dx * far, at.y + edge[1] * scale + dy * far];
-      nodes.push(
-        ...numberMark(String(number), { x: cx - MARK / 2, y: cy - MARK / 2, width: MARK, height: MARK }),
-      );
-    }
-  }
-  let below = at.y + down * per + reach + 12;
-  for (const { number, text } of legend(rounds, making.seam, ruler, words)) {
-    nodes.push(...numberMark(String(number), { x: 0, y: below, width: MARK, height: MARK }));
-    const told = wrap(cleanText(text), width - MARK - 8, 9.5, 3);
-    nodes.push(
-      ...told.map((each, i) =>
-        textIn(
-          each,
-          { x: MARK + 8, y: below + 13 * i, width: width - MARK - 8, height: MARK },
-          { size: 9.5 },
-        ),
-      ),
-    );
-    below += 6 + 13 * told.length;
-  }
+  nodes.push(...borderNumbers(rounds, inners, at));
+  const told = legend(rounds, making.seam, ruler, words);
+  const below = legendNodes(told, at.y + down * per + reach + 12, width);
+  nodes.push(...below.nodes);
   return {
     idPrefix: "borders-",
     title: `${words.drawings.sewing.borders.over}: ${name}`,
     description: words.drawings.sewing.borders.described(rounds.length),
-    ...onPaper(nodes, below, width),
+    ...onPaper(nodes, below.bottom, width),
   };
 }
 
 /** The borders in the order of sewing, as an SVG document; null when there are none. */
-export function drawBorders(
-  top: QuiltTop,
-  making: Making,
-  fabrics: readonly DrawnFabric[],
-  ruler: Ruler,
-  words: Words,
-  standing: Standing = {},
-): string | null {
-  const scene = bordersScene(top, making, fabrics, ruler, words, standing);
+export function drawBorders(quilt: SewnQuilt, words: Words): string | null {
+  const scene = bordersScene(quilt, words);
   return scene === null ? null : toSvg(scene);
 }

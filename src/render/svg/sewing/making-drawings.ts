@@ -22,11 +22,12 @@ export function drawSewing(
   ruler: Ruler,
   words: Words,
 ): { name: SewingDrawing; svg: string }[] {
+  const quilt = { top, making, fabrics, ruler };
   const drawn: [SewingDrawing, string | null][] = [
     ["blocks", drawBlockSteps(top, making, fabrics, ruler, words)],
-    ["assembly", drawAssembly(top, making, fabrics, ruler, words)],
-    ["pressing", drawPressing(top, making, fabrics, ruler, words)],
-    ["borders", drawBorders(top, making, fabrics, ruler, words)],
+    ["assembly", drawAssembly(quilt, words)],
+    ["pressing", drawPressing(quilt, words)],
+    ["borders", drawBorders(quilt, words)],
     ["finishing", drawFinishing(top, making, ruler, words)],
   ];
   return drawn.flatMap(([name, svg]) => (svg === null ? [] : [{ name, svg }]));
@@ -56,10 +57,11 @@ export function besideScenes(
     width: top.centre.onPoint ? 430 : 330,
     tallest: Math.min(360, 120 + 13 * rows),
   };
+  const quilt = { top, making, fabrics, ruler };
   return {
-    assembly: assemblyScene(top, making, fabrics, ruler, words, many),
-    pressing: pressingScene(top, making, fabrics, ruler, words, overview),
-    borders: bordersScene(top, making, fabrics, ruler, words, BESIDE),
+    assembly: assemblyScene(quilt, words, many),
+    pressing: pressingScene(quilt, words, overview),
+    borders: bordersScene(quilt, words, BESIDE),
     finishing: finishScene(top, making, ruler, words, whole),
   };
 }

@@ -23,6 +23,81 @@ const EDGE = { stroke: INK, strokeWidth: 1.2 } as const;
 const SEAM = { stroke: INK, strokeWidth: 1.6 } as const;
 const _SEWN = { stroke: INK, strokeWidth: 1, dash: "3 2.5" } as const;
 
+/** The backing as it is drawn: its box on the page, and where its panels begin and end along the seams' way. */
+interface DrawnBacking {
+  backing: Backing;
+  box: Box;
+  scale: number;
+  upright: boolean;
+  edges: readonly number[];
+}
+
+function seamNodes({ box, upright, edges }: DrawnBacking): SceneNode[] {
+  return edges
+    .slice(1, -1)
+    .map((place) =>
+      upright
+        ? line(box.x + place, box.y, box.x + place, box.y + box.height, SEAM)
+        : line(box.x, box.y + place, box.x + box.width, box.y + place, SEAM),
+    );
+}
+
+/** Each panel with its number and the size it is cut. */
+function panelNames({ backing, box, upright, edges }: DrawnBacking, ruler: Ruler, words: Words): SceneNode[] {
+  const said = words.drawings.sewing.finish;
+  const size = spokenSizeNear(backing.panel.across, backing.panel.along, ruler);
+  return edges.slice(1).flatMap((edge, i): SceneNode[] => {
+    const from = edges[i] ?? 0;
+    const [x, y, width] = upright
+      ? [box.x + from + 3, box.y + box.height / 2 - 20, edge - from - 6]
+      : [box.x, box.y + (from + edge) / 2 - 13, box.width];
+    return [backing.panels === 1 ? said.piece : said.panel(i + 1), size].map((text, n) =>
+      textIn(text, { x, y: y + 13 * n, width, height: 13 }, { size: 9, bold: n === 0, anchor: "middle" }),
+    );
+  });
+}
+
+const near = (length: Ticks, ruler: Ruler): string =>
+  formatLength(Math.round(length / ruler.mark) * ruler.mark, ruler, { typeset: true });
+
+/** How far from the edge each seam lies. */
+function seamPlaces({ backing, box, scale, upright }: DrawnBacking, ruler: Ruler): SceneNode[] {
+  return backing.seamAt.map((place): SceneNode => {
+    const at = place * scale;
+    const text = near(place, ruler);
+    return upright
+      ? textIn(
+          text,
+          { x: box.x + at - 45, y: box.y + box.height + 3, width: 90, height: 12 },
+          { size: 9, anchor: "middle" },
+        )
+      : textIn(text, { x: 0, y: box.y + at - 6, width: LEFT - 6, height: 12 }, { size: 9, anchor: "end" });
+  });
+}
+
+/** How far the backing reaches beyond the quilt, `dx` on the page. */
+function overhangNodes({ backing, box }: DrawnBacking, dx: number, ruler: Ruler, words: Words): SceneNode[] {
+  if (backing.overhang === 0) return [];
+  const [right, y] = [box.x + box.width, box.y + box.height * 0.8];
+  const frame = { x: right + 5, y: y - 7, width: PAGE_WIDTH - box.x - box.width - 5, height: 14 };
+  return [
+    ...arrow([right - dx, y], [right, y], QUIET_INK, 2, 0.8),
+    textIn(words.drawings.sewing.finish.overhang(near(backing.overhang, ruler)), frame, { size: 9 }),
+  ];
+}
+
+/** Which way a print's up points, where it has one. */
+function printUp({ backing, box }: DrawnBacking, words: Words): SceneNode[] {
+  if (!backing.directional) return [];
+  const frame = { x: 0, y: box.y + 56, width: LEFT - 4, height: 12 };
+  return [
+    ...(backing.sideways
+      ? arrow([6, box.y + 34], [42, box.y + 34], INK, 1, 1.2)
+      : arrow([24, box.y + 52], [24, box.y + 16], INK, 1, 1.2)),
+    textIn(words.drawings.sewing.finish.up, frame, { size: 8.5 }),
+  ];
+}
+
 function backingNodes(
   backing: Backing,
   top: QuiltTop,
@@ -30,97 +105,23 @@ function backingNodes(
   ruler: Ruler,
   words: Words,
 ): { nodes: SceneNode[]; bottom: number } {
-  const { across, down, seamAt, panel, panels } = backing;
+  const { across, down, seamAt } = backing;
   const scale = Math.min((PAGE_WIDTH - LEFT - 100) / across, TALLEST / down);
   const box: Box = { x: LEFT, y, width: across * scale, height: down * scale };
-  const [dx, dy] = [across - ticksOf(top.across), down - ticksOf(top.down)].map(
-    (gap) => (gap / 2) * scale,
-  ) as [number, number];
+  const [dx, dy] = [((across - ticksOf(top.across)) / 2) * scale, ((down - ticksOf(top.down)) / 2) * scale];
   const upright = backing.seams === "vertical";
   const edges = [0, ...seamAt, upright ? across : down].map((place) => place * scale);
-  const seams = edges
-    .slice(1, -1)
-    .map((place) =>
-      upright
-        ? line(box.x + place, box.y, box.x + place, box.y + box.height, SEAM)
-        : line(box.x, box.y + place, box.x + box.width, box.y + place, SEAM),
-    );
-  const size = spokenSizeNear(panel.across, panel.along, ruler);
-  const named = edges.slice(1).flatMap((edge, i): SceneNode[] => {
-    const from = edges[i] ?? 0;
-    const [x, y, width] = upright
-      ? [box.x + from + 3, box.y + box.height / 2 - 20, edge - from - 6]
-      : [box.x, box.y + (from + edge) / 2 - 13, box.width];
-    const lines = [
-      panels === 1 ? words.drawings.sewing.finish.piece : words.drawings.sewing.finish.panel(i + 1),
-      size,
-    ];
-    return lines.map((text, n) =>
-      textIn(text, { x, y: y + 13 * n, width, height: 13 }, { size: 9, bold: n === 0, anchor: "middle" }),
-    );
-  });
-  const say = (length: Ticks): string =>
-    formatLength(Math.round(length / ruler.mark) * ruler.mark, ruler, { typeset: true });
-  const places = seamAt.map((place): SceneNode => {
-    const at = place * scale;
-    return upright
-      ? textIn(
-          say(place),
-          { x: box.x + at - 45, y: box.y + box.height + 3, width: 90, height: 12 },
-          { size: 9, anchor: "middle" },
-        )
-      : textIn(
-          say(place),
-          { x: 0, y: box.y + at - 6, width: LEFT - 6, height: 12 },
-          { size: 9, anchor: "end" },
-        );
-  });
-  const beyond: SceneNode[] =
-    backing.overhang === 0
-      ? []
-      : [
-          ...arrow(
-            [box.x + box.width - dx, box.y + box.height * 0.8],
-            [box.x + box.width, box.y + box.height * 0.8],
-            QUIET_INK,
-            2,
-            0.8,
-          ),
-          textIn(
-            words.drawings.sewing.finish.overhang(say(backing.overhang)),
-            {
-              x: box.x + box.width + 5,
-              y: box.y + box.height * 0.8 - 7,
-              width: PAGE_WIDTH - box.x - box.width - 5,
-              height: 14,
-            },
-            { size: 9 },
-          ),
-        ];
-  const up: SceneNode[] = backing.directional
-    ? [
-        ...(backing.sideways
-          ? arrow([6, box.y + 34], [42, box.y + 34], INK, 1, 1.2)
-          : arrow([24, box.y + 52], [24, box.y + 16], INK, 1, 1.2)),
-        textIn(
-          words.drawings.sewing.finish.up,
-          { x: 0, y: box.y + 56, width: LEFT - 4, height: 12 },
-          { size: 8.5 },
-        ),
-      ]
-    : [];
+  const drawn = { backing, box, scale, upright, edges };
+  const quilt = { x: box.x + dx, y: box.y + dy, width: box.width - 2 * dx, height: box.height - 2 * dy };
   return {
     nodes: [
       rect(box, { fill: WASTE_GROUND, ...EDGE }),
-      rect(
-        { x: box.x + dx, y: box.y + dy, width: box.width - 2 * dx, height: box.height - 2 * dy },
-        { fill: "none", stroke: QUIET_INK, strokeWidth: 0.9, dash: "5 4" },
-      ),
-      ...seams,
-      ...named,
-      ...places,
-      ...beyond,
-      ...up,
+      rect(quilt, { fill: "none", stroke: QUIET_INK, strokeWidth: 0.9, dash: "5 4" }),
+      ...seamNodes(drawn),
+      ...panelNames(drawn, ruler, words),
+      ...seamPlaces(drawn, ruler),
+      ...overhangNodes(drawn, dx, ruler, words),
+      ...printUp(drawn, words),
     ],
     bottom: box.y + box.height + 26,
   };

@@ -1,11 +1,10 @@
-import type { Ruler } from "../../../length/types.ts";
 import type { Making, PressedSeam } from "../../../making/types.ts";
 import type { BlockDesign, Patch, QuiltTop } from "../../../quilt/types.ts";
 import type { Words } from "../../../words/index.ts";
 import { outlineNodes, type Placing, patchNodes, rectangle, ticksOf } from "../quilt/patches.ts";
 import { spokenSizeNear } from "../quilt/quilt-words.ts";
 import { toSvg } from "../scene/canvas.ts";
-import { NO_HEAD, PAGE_WIDTH, type Standing, TICKS_PER_MM } from "../scene/frame.ts";
+import { NO_HEAD, PAGE_WIDTH, type SewnQuilt, type Standing, TICKS_PER_MM } from "../scene/frame.ts";
 import { freeStretches } from "../scene/free-stretch.ts";
 import { arrow } from "../scene/marks.ts";
 import { INK, mix, PAPER, safeColour } from "../scene/palette.ts";
@@ -170,13 +169,11 @@ export function panelsOf(
 
 /** The pressing map as plain data: the top with an arrow at each seam between blocks, then every block. */
 export function pressingScene(
-  top: QuiltTop,
-  making: Making,
-  fabrics: readonly DrawnFabric[],
-  ruler: Ruler,
+  quilt: SewnQuilt,
   words: Words,
   { bare = false, width: wide = PAGE_WIDTH, tallest = TALLEST }: Standing = {},
 ): Scene | null {
+  const { top, making, ruler } = quilt;
   const { pressing } = making;
   if (pressing === null) return null;
   const [across, down] = [ticksOf(top.across), ticksOf(top.down)];
@@ -193,6 +190,29 @@ export function pressingScene(
   const scale = Number(Math.min(fit, 1).toFixed(6));
   const per = scale / TICKS_PER_MM;
   const at = { x: Math.max(2, (wide - across * per) / 2), y: head.height + 4, scale };
+  const nodes: SceneNode[] = [...head.nodes, ...pressedTop(quilt, pressing, at)];
+  let y = at.y + down * per + 10;
+  for (const text of pressingNotes(making, pressing, words).flatMap((note) => wrap(note, wide, 9.5, 3))) {
+    nodes.push(textIn(text, { x: 0, y, width: wide, height: 13 }, { size: 9.5 }));
+    y += 14;
+  }
+  // On a page the blocks are shown where they are sewn.
+  const panels = bare ? { nodes: [], bottom: y + 8 } : blockPanels(quilt, y + 8, wide, words);
+  nodes.push(...panels.nodes);
+  return {
+    idPrefix: "pressing-",
+    title: `${words.drawings.sewing.pressing.over}: ${name}`,
+    description: words.drawings.sewing.pressing.described(pressing.junctions, pressing.open.length),
+    ...onPaper(nodes, panels.bottom, wide),
+  };
+}
+
+type Pressing = NonNullable<Making["pressing"]>;
+
+/** The top with its seams, which way each is pressed, and rings and dots where seams do not nest or lie thick. */
+function pressedTop({ top, making, fabrics }: SewnQuilt, pressing: Pressing, at: Placing): SceneNode[] {
+  const [across, down] = [ticksOf(top.across), ticksOf(top.down)];
+  const per = at.scale / TICKS_PER_MM;
   const tilt = top.centre.onPoint ? 45 : 0;
   const free = freeStretches(cornersOf(top.patches));
   const room = tilt === 0 ? roomBetween(pressing.seams, across, at) : LONGEST * 3;
@@ -203,8 +223,7 @@ export function pressingScene(
   const thick = pressing.bulk.over.map(({ x, y }) =>
     circle(at.x + x * per, at.y + y * per, 2.4, { fill: INK, stroke: PAPER, strokeWidth: 0.8 }),
   );
-  const nodes: SceneNode[] = [
-    ...head.nodes,
+  return [
     ...ground(top.patches, fabrics, at, "patches"),
     ...seamLines(pressing.seams, at),
     ...outlineNodes([whole], at, 1.4, "edge"),
@@ -213,21 +232,30 @@ export function pressingScene(
     ...thick,
     ...ringed,
   ];
-  let y = at.y + down * per + 10;
-  const notes = [
-    words.drawings.sewing.pressing.arrows,
-    ...(making.kinds.some(({ number }) => number > 0) ? [words.drawings.sewing.pressing.numbers] : []),
-    ...(ringed.length > 0 ? [words.drawings.sewing.pressing.rings] : []),
-    ...(thick.length > 0 ? [words.drawings.sewing.pressing.dots] : []),
+}
+
+/** What the signs of the map mean, those that are on it. */
+function pressingNotes({ kinds }: Making, { open, bulk }: Pressing, words: Words): string[] {
+  const said = words.drawings.sewing.pressing;
+  return [
+    said.arrows,
+    ...(kinds.some(({ number }) => number > 0) ? [said.numbers] : []),
+    ...(open.length > 0 ? [said.rings] : []),
+    ...(bulk.over.length > 0 ? [said.dots] : []),
   ];
-  for (const text of notes.flatMap((note) => wrap(note, wide, 9.5, 3))) {
-    nodes.push(textIn(text, { x: 0, y, width: wide, height: 13 }, { size: 9.5 }));
-    y += 14;
-  }
-  y += 8;
-  // On a page the blocks are shown where they are sewn.
-  const panels = bare ? [] : panelsOf(top, making, words);
+}
+
+/** Every kind of block as it is pressed, in rows from a height down. */
+function blockPanels(
+  { top, making, fabrics }: SewnQuilt,
+  from: number,
+  wide: number,
+  words: Words,
+): { nodes: SceneNode[]; bottom: number } {
+  const nodes: SceneNode[] = [];
+  const panels = panelsOf(top, making, words);
   const width = (wide - (PANELS - 1) * GAP) / PANELS;
+  let y = from;
   for (let first = 0; first < panels.length; first += PANELS) {
     let deepest = 0;
     for (const [i, { design, seams, title }] of panels.slice(first, first + PANELS).entries()) {
@@ -240,23 +268,11 @@ export function pressingScene(
     }
     y += deepest;
   }
-  return {
-    idPrefix: "pressing-",
-    title: `${words.drawings.sewing.pressing.over}: ${name}`,
-    description: words.drawings.sewing.pressing.described(pressing.junctions, pressing.open.length),
-    ...onPaper(nodes, y, wide),
-  };
+  return { nodes, bottom: y };
 }
 
 /** The pressing map as an SVG document; null when the plan has none. */
-export function drawPressing(
-  top: QuiltTop,
-  making: Making,
-  fabrics: readonly DrawnFabric[],
-  ruler: Ruler,
-  words: Words,
-  standing: Standing = {},
-): string | null {
-  const scene = pressingScene(top, making, fabrics, ruler, words, standing);
+export function drawPressing(quilt: SewnQuilt, words: Words): string | null {
+  const scene = pressingScene(quilt, words);
   return scene === null ? null : toSvg(scene);
 }

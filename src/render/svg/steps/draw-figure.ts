@@ -152,11 +152,9 @@ export function pressNodes(at: Corner, to: Corner, size = 1): { nodes: SceneNode
 /** The way of a print: a filled head on its right side, an open one on its wrong side; two for two ways. */
 export function printNodes(
   at: Corner,
-  up: number,
   reach: number,
   ink: string,
-  side: ClothLayer["side"],
-  twoWay: boolean,
+  { up, side, twoWay }: { up: number; side: ClothLayer["side"]; twoWay: boolean },
 ): SceneNode[] {
   const angle = (up * Math.PI) / 4;
   const [ux, uy] = [Math.sin(angle) * reach, -Math.cos(angle) * reach];
@@ -223,18 +221,20 @@ function numberNodes(
   return free === undefined ? [] : place(free, width);
 }
 
-/** Letter and arrow of one piece, side by side or one above the other where there is room; else what fits. */
+/**
+ * Letter and arrow of one piece, side by side or one above the other where there is room; else what fits.
+ * @param text its letter; empty where none is written
+ * @param on.above outlines that lie over it
+ */
 function marksOf(
   layer: ClothLayer,
-  corners: readonly Corner[],
-  above: readonly (readonly Corner[])[],
+  text: string,
+  { corners, above }: { corners: readonly Corner[]; above: readonly (readonly Corner[])[] },
   taken: Taken,
   view: View,
-  lettered: boolean,
 ): SceneNode[] {
   const ink = labelOn(groundOf(layer, view.fabrics));
   const twoWay = view.fabrics.find(({ name }) => name === layer.fabric)?.print.kind === "two-way";
-  const text = lettered ? layer.letter : "";
   const letterAt = (at: Corner, size: number, width: number): SceneNode[] => {
     const box = { x: at[0] - width / 2, y: at[1] - size * 0.52, width, height: size * 1.04 };
     taken.boxes.push(box);
@@ -245,7 +245,8 @@ function marksOf(
     const [w, h] = arrowBox(up, reach);
     const box = { x: at[0] - w / 2, y: at[1] - h / 2, width: w, height: h };
     taken.boxes.push(box);
-    return [...plate(layer, view.fabrics, box), ...printNodes(at, up, reach, ink, layer.side, twoWay)];
+    const print = { up, side: layer.side, twoWay };
+    return [...plate(layer, view.fabrics, box), ...printNodes(at, reach, ink, print)];
   };
   const { up } = layer;
   if (text !== "" && up !== null) {
@@ -315,30 +316,36 @@ export function hasRoom(drawn: Figure, view: View): boolean {
   return laidOut(drawn, view, true).missing === 0;
 }
 
+/** The room an arrow from one corner to another takes. */
+function boxRound([a, b]: Segment): Taken["boxes"][number] {
+  return {
+    x: Math.min(a[0], b[0]) - 5,
+    y: Math.min(a[1], b[1]) - 5,
+    width: Math.abs(a[0] - b[0]) + 10,
+    height: Math.abs(a[1] - b[1]) + 10,
+  };
+}
+
 /** @param trial gives up at the first mark that finds no room */
 function laidOut(drawn: Figure, view: View, trial: boolean): { nodes: SceneNode[]; missing: number } {
   const { x, y } = extentOf(drawn);
   const put = ([px, py]: Corner): Corner => [view.x + (px - x) * view.across, view.y + (py - y) * view.down];
   const segment = ([a, b]: Segment): Segment => [put(a), put(b)];
   const outlines = drawn.layers.map(({ corners }) => corners.map(put));
-  const [ruled, sewn, cuts, torn] = [drawn.ruled, drawn.sewn, drawn.cuts, drawn.torn].map((all) =>
-    all.map(segment),
-  ) as [Segment[], Segment[], Segment[], Segment[]];
+  const lines = (all: readonly Segment[]): Segment[] => all.map(segment);
+  const [ruled, sewn] = [lines(drawn.ruled), lines(drawn.sewn)];
+  const [cuts, torn] = [lines(drawn.cuts), lines(drawn.torn)];
   const size = arrowSize(outlines);
   const pressed = drawn.pressed.map(({ at, to }) => pressNodes(put(at), to, size));
   const box = drawn.trim?.map(put) ?? [];
   const trim = box.map((a, i): Segment => [a, box[(i + 1) % box.length] ?? a]);
   const stops = drawn.stops.map(put);
+  const reaches = pressed.map(({ reach }) => reach);
   const taken: Taken = {
-    strokes: [...ruled, ...sewn, ...cuts, ...trim, ...pressed.map(({ reach }) => reach), ...torn],
+    strokes: [...ruled, ...sewn, ...cuts, ...trim, ...reaches, ...torn],
     boxes: [
       ...stops.map(([sx, sy]) => ({ x: sx - 4, y: sy - 4, width: 8, height: 8 })),
-      ...pressed.map(({ reach: [a, b] }) => ({
-        x: Math.min(a[0], b[0]) - 5,
-        y: Math.min(a[1], b[1]) - 5,
-        width: Math.abs(a[0] - b[0]) + 10,
-        height: Math.abs(a[1] - b[1]) + 10,
-      })),
+      ...reaches.map(boxRound),
     ],
   };
   const cloth = drawn.layers.map((layer, i) => clothNodes(layer, outlines[i] ?? [], view));
@@ -356,7 +363,8 @@ function laidOut(drawn: Figure, view: View, trial: boolean): { nodes: SceneNode[
   const written = new Set<string>();
   const marks = drawn.layers.flatMap((layer, i) => {
     if (trial && missing > 0) return [];
-    const own = marksOf(layer, outlines[i] ?? [], outlines.slice(i + 1), taken, view, drawn.lettered);
+    const on = { corners: outlines[i] ?? [], above: outlines.slice(i + 1) };
+    const own = marksOf(layer, drawn.lettered ? layer.letter : "", on, taken, view);
     if (own.some(({ kind }) => kind === "text")) written.add(layer.letter);
     if (drawn.lettered && layer.up !== null && !own.some(({ kind }) => kind !== "text" && kind !== "rect"))
       missing += 1;

@@ -142,6 +142,20 @@ function snugWidth(
   return widths.find(holds) ?? widthOf(columns);
 }
 
+/** Pictures side by side with their sizes on the page, at a scale across and one down. */
+function rowOf(figures: Figure[], across: number, down: number): Row {
+  const boxes = figures.map(extentOf);
+  return {
+    figures,
+    widths: boxes.map(({ x, right }) => (right - x) * across),
+    heights: boxes.map(({ y, bottom }) => (bottom - y) * down),
+  };
+}
+
+/** Above and below a row whose pictures are cut, for the signs of the cuts. */
+const roomOf = (figures: readonly Figure[]): number =>
+  figures.some(({ cuts }) => cuts.length > 0) ? CUT_ROOM : 0;
+
 /**
  * A panel laid out: its words, its pictures in rows, and how high it is. It is as wide as its columns, or the narrowest of
  * `widths` that holds it.
@@ -163,16 +177,7 @@ export function layPanel(
   const room = inner - beforeWords;
   const head = wrap(panel.says, room, HEAD_SIZE, widths.length === 0 ? 2 : SNUG_LINES);
   const headHeight = Math.max(badge === 0 ? 0 : 14, head.length * HEAD_LINE) + 6;
-  const rows = best.lines.map((figures): Row => {
-    const boxes = figures.map(extentOf);
-    return {
-      figures,
-      widths: boxes.map(({ x, right }) => (right - x) * best.scale),
-      heights: boxes.map(({ y, bottom }) => (bottom - y) * down),
-    };
-  });
-  const roomOf = (figures: readonly Figure[]): number =>
-    figures.some(({ cuts }) => cuts.length > 0) ? CUT_ROOM : 0;
+  const rows = best.lines.map((figures) => rowOf(figures, best.scale, down));
   const rowHeights = rows.map(
     ({ figures, heights }) => Math.max(...heights) + 2 * roomOf(figures) + (says(figures) ? SAYS + 3 : 0),
   );
@@ -200,7 +205,8 @@ export function layPanel(
       for (const [r, row] of rows.entries()) {
         if (r > 0 && row.figures[0]?.sign === "then")
           nodes.push(...downNodes(x + width / 2, top - ROW_GAP + 3));
-        nodes.push(...rowNodes(row, left, top + roomOf(row.figures), inner, best.scale, down, { fabrics }));
+        const at = { left, top: top + roomOf(row.figures), inner };
+        nodes.push(...rowNodes(row, at, { across: best.scale, down, fabrics }));
         top += (rowHeights[r] ?? 0) + ROW_GAP;
       }
       return nodes;
@@ -208,14 +214,11 @@ export function layPanel(
   };
 }
 
+/** A row of pictures with their signs and words, side by side in the middle of a panel. */
 function rowNodes(
   { figures, widths, heights }: Row,
-  left: number,
-  top: number,
-  inner: number,
-  across: number,
-  down: number,
-  view: Pick<View, "fabrics">,
+  { left, top, inner }: { left: number; top: number; inner: number },
+  view: Omit<View, "x" | "y">,
 ): SceneNode[] {
   const total = widths.reduce((a, b) => a + b, 0) + (figures.length - 1) * SIGN;
   const tallest = Math.max(...heights);
@@ -229,7 +232,7 @@ function rowNodes(
       x += SIGN;
     }
     const y = top + (tallest - high) / 2;
-    nodes.push(...drawFigure(each, { ...view, x, y, across, down }));
+    nodes.push(...drawFigure(each, { ...view, x, y }));
     if (each.says !== "") {
       const need = Math.min(
         figures.length === 1 ? inner : Math.max(slots, wide + SIGN) - 2,

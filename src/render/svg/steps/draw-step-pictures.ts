@@ -40,10 +40,8 @@ function described({ says, figures }: Panel): string {
 
 function pictureOf(
   panel: Panel,
-  heading: string,
-  most: number,
+  { heading, idPrefix, most }: { heading: string; idPrefix: string; most: number },
   fabrics: readonly StepFabric[],
-  idPrefix: string,
   words: Words,
 ): StepPicture {
   const laid = layPanel(panel, most * AMONG_WORDS, fabrics, WIDTHS);
@@ -68,7 +66,7 @@ function picturesOf(
 ): StepPicture[] {
   return groups.flatMap(({ heading, panels }, g) =>
     panels.map((panel, i) =>
-      pictureOf(panel, heading, most, fabrics, `${idPrefix}${g + 1}-${i + 1}-`, words),
+      pictureOf(panel, { heading, most, idPrefix: `${idPrefix}${g + 1}-${i + 1}-` }, fabrics, words),
     ),
   );
 }

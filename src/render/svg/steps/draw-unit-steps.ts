@@ -203,6 +203,33 @@ export function signsOf(told: readonly Told[], fabrics: readonly StepFabric[]): 
   };
 }
 
+/** A strip of pictures at its height on a sheet, and the unit it is of. */
+interface OnSheet {
+  unit: number;
+  strip: Strip;
+  y: number;
+}
+
+/** Deals the strips of all units out to sheets; the first has a head of its own height. */
+function onSheets(
+  strips: readonly (readonly Strip[])[],
+  [first = 0, further = 0]: readonly number[],
+): OnSheet[][] {
+  const pages: OnSheet[][] = [[]];
+  let y = first;
+  for (const [unit, own] of strips.entries()) {
+    for (const [i, strip] of own.entries()) {
+      if (y + strip.height > PAGE_HEIGHT && (pages.at(-1)?.length ?? 0) > 0) {
+        pages.push([]);
+        y = further;
+      }
+      pages.at(-1)?.push({ unit, strip, y });
+      y += strip.height + (i === own.length - 1 ? 10 : 0);
+    }
+  }
+  return pages;
+}
+
 /** How every unit is sewn, in pictures: one scene for each sheet, none where nothing is sewn from units. */
 export function unitStepsScenes(
   top: QuiltTop,
@@ -214,7 +241,6 @@ export function unitStepsScenes(
   const told = toldOf(top, making, fabrics, ruler, words);
   if (told.length === 0) return [];
   const name = cleanText(top.name);
-  const idOf = (page: number): string => `steps-${page + 1}-`;
   const facts = [
     {
       caption: words.drawings.unitSheet.over,
@@ -244,31 +270,17 @@ export function unitStepsScenes(
   // The head of the first sheet is higher than the others'; how many sheets there are does not change them.
   const heights = [headOf(0, 2).height, headOf(1, 2).height];
   const strips = told.map((each) => stripsOf(each, fabrics));
-  const pages: { unit: number; strip: number; y: number }[][] = [[]];
-  let y = heights[0] ?? 0;
-  for (const [unit, own] of strips.entries()) {
-    for (const [strip, { height }] of own.entries()) {
-      if (y + height > PAGE_HEIGHT && (pages.at(-1)?.length ?? 0) > 0) {
-        pages.push([]);
-        y = heights[1] ?? 0;
-      }
-      pages.at(-1)?.push({ unit, strip, y });
-      y += height + (strip === own.length - 1 ? 10 : 0);
-    }
-  }
+  const pages = onSheets(strips, heights);
   return pages.map((entries, page): Scene => {
-    const idPrefix = idOf(page);
     const head = headOf(page, pages.length);
     const nodes = [...head.nodes];
     let bottom = head.height;
-    for (const entry of entries) {
-      const drawn = strips[entry.unit]?.[entry.strip];
-      if (drawn === undefined) continue;
-      nodes.push(...drawn.draw(entry.y));
-      bottom = entry.y + drawn.height;
+    for (const { strip, y } of entries) {
+      nodes.push(...strip.draw(y));
+      bottom = y + strip.height;
     }
     return {
-      idPrefix,
+      idPrefix: `steps-${page + 1}-`,
       title: `${words.drawings.steps.over}: ${words.drawings.steps.name(name, page + 1, pages.length)}`,
       description: words.drawings.steps.description(new Set(entries.map(({ unit }) => unit)).size),
       ...onPaper(nodes, bottom),

@@ -83,7 +83,7 @@ export function boundsOf(points: readonly Corner[]): Bounds {
   return { x: Math.min(...xs), y: Math.min(...ys), right: Math.max(...xs), bottom: Math.max(...ys) };
 }
 
-export function boxCorners({ x, y, right, bottom }: Bounds): Corner[] {
+export function boxCorners({ x, y, right, bottom }: Bounds): [Corner, Corner, Corner, Corner] {
   return [
     [x, y],
     [right, y],
@@ -94,7 +94,7 @@ export function boxCorners({ x, y, right, bottom }: Bounds): Corner[] {
 
 /** The part of a convex outline inside an upright box. */
 export function insideBox(corners: readonly Corner[], box: Bounds): Corner[] {
-  const [a, b, c, d] = boxCorners(box) as [Corner, Corner, Corner, Corner];
+  const [a, b, c, d] = boxCorners(box);
   const edges: [Corner, Corner][] = [
     [a, b],
     [b, c],
@@ -143,9 +143,8 @@ export function withRawEdges(
   });
   return edges.flatMap((own, i): Corner[] => {
     const before = edges[(i + edges.length - 1) % edges.length] ?? own;
-    const lines = [before, own].map(({ from, to, raw }) =>
-      beside(lineThrough(from, to), raw ? -seam : 0),
-    ) as [Line, Line];
+    const lineOf = ({ from, to, raw }: typeof own): Line => beside(lineThrough(from, to), raw ? -seam : 0);
+    const lines: [Line, Line] = [lineOf(before), lineOf(own)];
     const met = meetingOf(...lines);
     const ends = (): Corner[] =>
       lines.map(({ run }, k): Corner => {

@@ -36,7 +36,10 @@ function pressing(round: Round, opened: Opened, work: JoinWork): PressedSeam[] {
     const edge = [...edges].sort((a, b) => lengthOf(b) - lengthOf(a))[0];
     if (step === undefined || edge === undefined) return [];
     const at = middleOf(edge);
-    const way = (sign: number) => ({ at, to: [out[0] * sign, out[1] * sign] as Corner, onto, part });
+    const way = (sign: number) => {
+      const to: Corner = [out[0] * sign, out[1] * sign];
+      return { at, to, onto, part };
+    };
     if (step.press.to === "open") return [way(1), way(-1)];
     const named = step.pressTo?.part ?? (step.press.to === "part" ? step.press.part : null);
     if (named !== null) {

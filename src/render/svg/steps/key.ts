@@ -30,6 +30,23 @@ export function keyNodes(
   words: Words,
   headed = true,
 ): { nodes: SceneNode[]; bottom: number } {
+  const cells = signsExplained(fabrics, shown, words).map(
+    ([said, draw]): Cell =>
+      (box) => [
+        ...draw(box.x + 2, box.y + box.height / 2),
+        textIn(said, { x: box.x + 40, y: box.y, width: box.width - 40, height: box.height }, { size: 9.5 }),
+      ],
+  );
+  const heading = headed ? words.drawings.steps.key.heading : null;
+  return section(heading, cells, { columns: 4, cellHeight: 20, top });
+}
+
+/** Each sign that is shown: what it means, and how it is drawn. */
+function signsExplained(
+  fabrics: readonly StepFabric[],
+  shown: Signs,
+  words: Words,
+): [said: string, draw: Draw][] {
   const fabric = fabrics[0]?.name ?? "";
   const swatch =
     (side: "right" | "wrong"): Draw =>
@@ -45,7 +62,7 @@ export function keyNodes(
     [x + 28, y],
   ];
   const print = (x: number, y: number, side: "right" | "wrong", twoWay: boolean): SceneNode[] =>
-    printNodes([x, y], 0, 7, INK, side, twoWay);
+    printNodes([x, y], 7, INK, { up: 0, side, twoWay });
   const { key } = words.drawings.steps;
   const all: [boolean, string, Draw][] = [
     [shown.wrong, key.right, swatch("right")],
@@ -73,14 +90,5 @@ export function keyNodes(
     [shown.twoWay, key.twoWay, (x, y) => print(x + 14, y, "right", true)],
     [shown.stops, key.stop, (x, y) => [circle(x + 14, y, 3, { fill: PAPER, stroke: INK, strokeWidth: 1.4 })]],
   ];
-  const cells = all
-    .filter(([used]) => used)
-    .map(
-      ([, said, draw]): Cell =>
-        (box) => [
-          ...draw(box.x + 2, box.y + box.height / 2),
-          textIn(said, { x: box.x + 40, y: box.y, width: box.width - 40, height: box.height }, { size: 9.5 }),
-        ],
-    );
-  return section(headed ? key.heading : null, cells, { columns: 4, cellHeight: 20, top });
+  return all.flatMap(([used, said, draw]): [string, Draw][] => (used ? [[said, draw]] : []));
 }

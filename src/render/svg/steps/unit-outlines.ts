@@ -19,12 +19,8 @@ export function unitOutlines(top: QuiltTop, making: Making): Map<number, UnitOut
     for (const [index, place] of block.units.entries()) {
       const own = design.units[index];
       if (place === null || own === undefined || found.has(place.unit)) continue;
-      const [x, y, wide, high] = [own.x, own.y, own.across, own.down].map(ticksOf) as [
-        number,
-        number,
-        number,
-        number,
-      ];
+      const [x, y] = [ticksOf(own.x), ticksOf(own.y)];
+      const [wide, high] = [ticksOf(own.across), ticksOf(own.down)];
       const onSide = own.turn % 180 !== 0;
       const [across, along] = onSide ? [high, wide] : [wide, high];
       const back = (8 - own.turn / 45) % 8;

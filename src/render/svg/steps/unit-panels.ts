@@ -51,16 +51,13 @@ function numbered(number: number, drafts: readonly PanelDraft[]): Panel[] {
 /** What is cut off all round, and the units it leaves. */
 function trimPanel(
   layers: readonly ClothLayer[],
-  unit: UnitRecord,
-  by: string,
+  { raw }: UnitRecord,
   now: readonly Figure[],
-  ruler: Ruler,
-  words: Words,
+  says: string,
 ): PanelDraft {
-  const size = spokenSize(unit.raw.across, unit.raw.along, ruler);
-  const box = boxCorners({ x: 0, y: 0, right: unit.raw.across, bottom: unit.raw.along });
+  const box = boxCorners({ x: 0, y: 0, right: raw.across, bottom: raw.along });
   return {
-    says: by === "ends" ? words.drawings.steps.ends(size) : words.drawings.steps.trim(size),
+    says,
     figures: [
       figure([...layers], { trim: box, lettered: false }),
       ...now.map((each, i): Figure => ({ ...each, sign: i === 0 ? "then" : "and" })),
@@ -88,7 +85,9 @@ function lastPanels(
   const index = unit.steps.findIndex((step) => step.do === "trim");
   const step = unit.steps[index];
   if (step?.do !== "trim") return [nowPanel(now, unit, ruler, words)];
-  return numbered(index + 1, [trimPanel(layers, unit, step.by, now, ruler, words)]);
+  const size = spokenSize(unit.raw.across, unit.raw.along, ruler);
+  const says = step.by === "ends" ? words.drawings.steps.ends(size) : words.drawings.steps.trim(size);
+  return numbered(index + 1, [trimPanel(layers, unit, now, says)]);
 }
 
 /** Units sewn before they are cut, of one batch. */
@@ -119,7 +118,7 @@ function batchPictures(
       hearts = sewn.hearts;
       add(sewn.panels);
     } else if (step.do === "small-on-large") {
-      const sewn = sewGeese(step, batch, hearts, unit, of.seam, words);
+      const sewn = sewGeese(step, batch, hearts, { unit, seam: of.seam }, words);
       made = sewn.made;
       add(sewn.panels);
     } else if (step.do === "flip") {

@@ -158,7 +158,7 @@ export function templateSheets(plan: Plan, words: Words): { names: string[]; sce
     ),
     ...tall.map(({ template, turned }, i) =>
       sheet(headed.length + i + 1, [template], (title) => [
-        ...templateAlone(template, plan, turned, 1, 2, words),
+        ...templateAlone(template, plan, turned, [1, 2], words),
         ...moveNodes(
           templateColumn(title, signsOf([template], words), captionBeside(template, plan, words), words),
           SHEET.width - COLUMN - 1,

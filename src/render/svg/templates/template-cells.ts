@@ -8,7 +8,7 @@ import type { SceneNode } from "../scene/scene.ts";
 import { lineHeight, textIn } from "../scene/text.ts";
 import { cleanText, shorten, wrap } from "../scene/text-fit.ts";
 import type { Said } from "./template-head.ts";
-import { type FullSize, fullSize, insideMarks, outlineLines } from "./template-outline.ts";
+import { type FullSize, fullSize, insideMarks, outlineLines, type Spot } from "./template-outline.ts";
 import { countWords, fromWords, purposeWords } from "./template-words.ts";
 
 /** A caption is at least this wide, so that it can be read beside a narrow template. */
@@ -56,8 +56,7 @@ export function templateAlone(
   template: Template,
   plan: Plan,
   turned: boolean,
-  x: number,
-  y: number,
+  [x, y]: Spot,
   words: Words,
 ): SceneNode[] {
   const shape = fullSize(template, turned);

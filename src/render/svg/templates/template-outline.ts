@@ -202,27 +202,39 @@ export function insideMarks(
     taken.push({ x: box.x - 2, y: box.y - 2, width: box.width + 4, height: box.height + 4 });
     break;
   }
-  const along = shape.turned ? "width" : "height";
-  const grain = arrowBox(shape, along, room, taken, 9, 150);
+  const grainWay: Way = shape.turned
+    ? { along: "width", to: [1, 0], ends: 2 }
+    : { along: "height", to: [0, -1], ends: 2 };
+  const grain = arrowBox(shape, room, taken, { ...grainWay, thick: 9, most: 150 });
   if (grain !== null) {
-    nodes.push(...arrowIn(grain, shape.turned ? [1, 0] : [0, -1], 2, 0.9, x, y));
+    nodes.push(...arrowIn(grain, grainWay, 0.9, [x, y]));
     taken.push(grain);
   }
   if (shape.up !== null) {
-    const printed = arrowBox(shape, shape.up[0] === 0 ? "height" : "width", room, taken, 12, 60);
-    if (printed !== null) nodes.push(...arrowIn(printed, shape.up, shape.twoWay ? 2 : 1, 2, x, y));
+    const way: Way = {
+      along: shape.up[0] === 0 ? "height" : "width",
+      to: shape.up,
+      ends: shape.twoWay ? 2 : 1,
+    };
+    const printed = arrowBox(shape, room, taken, { ...way, thick: 12, most: 60 });
+    if (printed !== null) nodes.push(...arrowIn(printed, way, 2, [x, y]));
   }
   return { nodes, grainDrawn: grain !== null };
+}
+
+/** Which way an arrow runs and points, and how many heads it has. */
+interface Way {
+  along: "width" | "height";
+  to: Spot;
+  ends: 1 | 2;
 }
 
 /** The longest narrow box an arrow has room in. */
 function arrowBox(
   shape: FullSize,
-  along: "width" | "height",
   room: Box,
   taken: readonly Box[],
-  thick: number,
-  most: number,
+  { along, thick, most }: Pick<Way, "along"> & { thick: number; most: number },
 ): Box | null {
   for (const share of [0.6, 0.45, 0.32, 0.22, 0.15]) {
     const length = Math.min(most, room[along] * share);
@@ -234,7 +246,7 @@ function arrowBox(
   return null;
 }
 
-function arrowIn(box: Box, [ux, uy]: Spot, ends: 1 | 2, weight: number, x: number, y: number): SceneNode[] {
+function arrowIn(box: Box, { to: [ux, uy], ends }: Way, weight: number, [x, y]: Spot): SceneNode[] {
   const [cx, cy] = [box.x + box.width / 2 + x, box.y + box.height / 2 + y];
   const [rx, ry] = [(Math.abs(ux) * box.width) / 2, (Math.abs(uy) * box.height) / 2];
   const [dx, dy] = [Math.sign(ux) * rx, Math.sign(uy) * ry];

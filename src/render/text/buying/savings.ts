@@ -1,4 +1,5 @@
 import { formatMeasure } from "../../../length/index.ts";
+import { nth } from "../../../length/nth.ts";
 import type { FabricPlan } from "../../../plan/types.ts";
 import type { Savings } from "../../../savings/try-ideas.ts";
 import type { Words } from "../../../words/index.ts";
@@ -43,5 +44,5 @@ export function savingsList({ plan, savings, tried }: Savings, file: string, wor
 }
 
 function first(fabrics: readonly FabricPlan[], names: readonly string[]): FabricPlan {
-  return fabrics.find(({ name }) => name === names[0]) ?? fabrics[0]!;
+  return fabrics.find(({ name }) => name === names[0]) ?? nth(fabrics, 0);
 }

@@ -1,4 +1,5 @@
-import { formatExact, formatExactSize, formatLength, formatSize, roomToMark } from "../../../length/index.ts";
+import { formatLength, formatSize, roomToMark } from "../../../length/index.ts";
+import { nth } from "../../../length/nth.ts";
 import { leastLength } from "../../../plan/proved/index.ts";
 import type { FabricPlan, Lay, Plan } from "../../../plan/types.ts";
 import { LENGTH_IN_HAND } from "../../../stock/index.ts";
@@ -12,25 +13,12 @@ import {
   stackedWords,
   stockOfLay,
 } from "../buying/bought.ts";
-import { diagonalOf, headsOfCut } from "../sewing/diagonals.ts";
 import { alignedLines } from "../table.ts";
-import { borderLetters } from "./borders-cut.ts";
 import { FROM_BAGS, type Instruction, instructionsFor, ranges } from "./instructions.ts";
+import { pieceFacts } from "./piece-facts.ts";
 
 /** Columns of a line, the margin left of it not counted. */
 const WIDEST = 96;
-
-export interface PieceFacts {
-  letter: string;
-  count: number;
-  size: string;
-  /** Empty for a square or a strip of full width. */
-  turn: string;
-  /** What it is for: the maker's label, or what the quilt uses it for. */
-  uses: string[];
-  /** The same, then how it is cut further, then the maker's note. */
-  remarks: string[];
-}
 
 function inOneSentence(phrases: readonly string[]): string {
   return `${phrases.join("; ")}.`;
@@ -38,81 +26,6 @@ function inOneSentence(phrases: readonly string[]): string {
 
 function indented(lines: readonly string[]): string[] {
   return lines.map((line) => (line === "" ? "" : `  ${line}`));
-}
-
-/** What a piece is told with: letter, count, size, whether it may turn, and what it is for. */
-export function pieceFacts(fabric: FabricPlan, plan: Plan, words: Words): PieceFacts[] {
-  const borders = borderLetters(plan);
-  const index = plan.fabrics.findIndex(({ name }) => name === fabric.name);
-  const shaped = (plan.templates ?? []).flatMap(({ name, uses }) => uses.map((use) => ({ name, ...use })));
-  return fabric.pieces.map((piece, number) => {
-    const use = shaped.find((each) => each.fabric === index && each.piece === number);
-    const across = formatExact(piece.across, plan.ruler);
-    const size = piece.fullWidth
-      ? words.cutting.fullWidthSize(formatExact(piece.along, plan.ruler))
-      : formatExactSize(piece.across, piece.along, plan.ruler);
-    const square = piece.across === piece.along && !piece.fullWidth;
-    const after = {
-      none: "",
-      "once-diagonal": words.cutting.halved(
-        diagonalOf(piece, fabric, words),
-        headsOfCut(piece, fabric, words),
-      ),
-      "twice-diagonal": words.cutting.quartered(headsOfCut(piece, fabric, words)),
-      template: words.cutting.byTemplate(use?.name ?? "", use?.asDrawn ?? 0, use?.reversed ?? 0),
-    }[piece.subcut];
-    const ruled = piece.nest?.spec == null ? null : piece.nest;
-    const standing =
-      piece.nest === undefined
-        ? []
-        : [
-            ...words.shapes.shapeFacts(piece.nest, plan.ruler),
-            words.shapes.shapeStanding(piece.nest),
-            ...(ruled === null || use === undefined ? [] : [words.shapes.shownInTemplate(use)]),
-          ];
-    const aslant =
-      use !== undefined && piece.subcut === "none" && ruled === null
-        ? words.cutting.aslant(use.name, use.asDrawn + use.reversed)
-        : "";
-    // A piece without a label is for its own size, which is told already.
-    const told =
-      ruled === null
-        ? piece.uses.flatMap(({ purpose }) =>
-            purpose.for === "size" ? [] : [words.purposes.purpose(purpose, plan.ruler)],
-          )
-        : piece.label === ""
-          ? []
-          : [piece.label];
-    const uses = piece.label !== "" ? [piece.label] : told;
-    // A border's length is what is measured: a printed one would compete with it.
-    const note = !borders.has(piece.letter)
-      ? words.purposes.notes(piece, plan.ruler)
-      : piece.joined === undefined || piece.joined.perKit === true
-        ? words.cutting.borderLater
-        : words.cutting.joinLater(piece.count);
-    const cut = fabric.done?.cut[number] ?? 0;
-    const done = cut === 0 ? "" : words.cutting.cutOf(cut, piece.count);
-    const sorts = (piece.inKits ?? []).flatMap(({ each }, i) =>
-      each === 0 ? [] : [{ number: i + 1, each }],
-    );
-    const dealt = sorts.length === 0 ? "" : words.choices.kits.each(sorts);
-    const remarks = [done, ...uses, after, aslant, ...standing, note, dealt].filter((text) => text !== "");
-    const turn =
-      square || piece.fullWidth ? "" : piece.turnable ? words.cutting.turnFree : words.cutting.turnFixed;
-    return {
-      letter: piece.letter,
-      count: piece.count,
-      size:
-        ruled !== null
-          ? words.shapes.shapeSize(piece.along, plan.ruler)
-          : square
-            ? `${across} ${words.cutting.square}`
-            : size,
-      turn: ruled === null ? turn : "",
-      uses,
-      remarks,
-    };
-  });
 }
 
 /** What is said of a fabric: the maker's own words, and where it may be cut. */
@@ -190,7 +103,7 @@ function stepLines(plan: Plan, fabric: FabricPlan, hasDiagrams: boolean, words: 
   const margin = " ".repeat(numberWidth + 2);
   const lines: string[] = [];
   const alike = alikeLays(fabric.lays);
-  let lay = fabric.lays.length === 1 && fabric.lays[0]!.source === "bolt" ? 0 : -1;
+  let lay = fabric.lays.length === 1 && nth(fabric.lays, 0).source === "bolt" ? 0 : -1;
   for (const [index, instruction] of instructions.entries()) {
     const on = fabric.lays[instruction.lay];
     if (instruction.lay === FROM_BAGS && lay !== FROM_BAGS) {

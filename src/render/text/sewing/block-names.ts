@@ -29,15 +29,15 @@ function headsIn(heap: HeapRecord, unit: UnitRecord, turn: number, plan: Plan, w
 
 /**
  * A unit in its block by its heap, or by its bag where it is a single patch.
- * @param drawn degrees clockwise by which the block's drawing turns it; null where that is not known
+ * @param block.turn degrees clockwise by which the block is turned
+ * @param block.drawn by which the block's drawing turns it; null where that is not known
  */
 export function unitNamed(
   place: UnitInPlace,
-  turn: number,
+  { turn, drawn }: { turn: number; drawn: number | null },
   making: Making,
   plan: Plan,
   words: Words,
-  drawn: number | null = null,
 ): string | null {
   const unit = making.units[place.unit];
   const heap = unit?.heaps[place.heap];
@@ -92,7 +92,7 @@ export function blockNamed(index: number, making: Making, plan: Plan, words: Wor
   const onFoundation = foundationPartName(laid === null ? [] : [laid], making, words);
   if (onFoundation !== null) return onFoundation + words.blocks.turned(turn);
   const patch = patchOfKind(kind, making);
-  const bag = patch === null ? null : unitNamed(patch, turn, making, plan, words);
+  const bag = patch === null ? null : unitNamed(patch, { turn, drawn: null }, making, plan, words);
   return bag ?? kindNamed(kind, making, plan, words) + words.blocks.turned(turn);
 }
 
@@ -129,7 +129,7 @@ export function partNames(
       case "unit": {
         const place = units[part.unit];
         const drawn = plan.top?.designs[join.design ?? -1]?.units[part.unit]?.turn ?? null;
-        return (place == null ? null : unitNamed(place, 0, making, plan, words, drawn)) ?? given;
+        return (place == null ? null : unitNamed(place, { turn: 0, drawn }, making, plan, words)) ?? given;
       }
       case "block":
         return blockNamed(part.block, making, plan, words) ?? given;

@@ -124,14 +124,14 @@ function likewise(
           : words.blocks.linesTold([number], line);
     return [press.way === "" ? words.blocks.mapShows(what) : words.blocks.pressedSo(what, press.way)];
   });
-  return words.blocks.likewise(
-    kind.name,
-    kind.count,
-    as.name,
-    instead ?? [],
-    rows.map(({ makes, parts }) => words.blocks.madeOf(makes, parts)),
+  return words.blocks.likewise({
+    name: kind.name,
+    count: kind.count,
+    as: as.name,
+    instead: instead ?? [],
+    rows: rows.map(({ makes, parts }) => words.blocks.madeOf(makes, parts)),
     pressings,
-  );
+  });
 }
 
 /** Kinds of one design, or of designs that are sewn alike in other colours. */
@@ -227,7 +227,7 @@ function singleLines(
     if (only === undefined || only === null || more !== undefined || patchOfKind(kind, making) !== null)
       return [];
     const drawn = plan.top?.designs[making.blocks[kind.making]?.design ?? -1]?.units[0]?.turn ?? null;
-    const unit = unitNamed(only, 0, making, plan, words, drawn);
+    const unit = unitNamed(only, { turn: 0, drawn }, making, plan, words);
     if (unit === null) return [];
     const { name, count } = kind;
     return [

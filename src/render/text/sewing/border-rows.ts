@@ -9,11 +9,18 @@ import { partsTold } from "./making-lines.ts";
 const near = ({ n, r, d, root }: { n: number; r: number; d: number; root?: 3 }): number =>
   (n + r * Math.sqrt(root ?? 2)) / d;
 
+/** One side of a border. */
+export interface BorderSide {
+  /** Of the border, as it is told. */
+  number: number;
+  side: Side;
+  /** The corners belong to this side. */
+  corners: boolean;
+}
+
 /** Which blocks of a pieced border lie on one side, from its start to its end. */
 export function borderRow(
-  number: number,
-  side: Side,
-  corners: boolean,
+  { number, side, corners }: BorderSide,
   making: Making,
   plan: Plan,
   words: Words,

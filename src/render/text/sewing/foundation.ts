@@ -63,14 +63,14 @@ function piecedLines(
     const patch = part.patches[one.adds - 1];
     const toward = words.foundation.toward(one.toward.x, one.toward.y);
     const what = patch === undefined ? "" : patchSaid(patch, part, plan, words);
-    return words.foundation.line(
-      one.number,
-      one.adds,
+    return words.foundation.line({
+      number: one.number,
+      patch: one.adds,
       what,
-      runSaid(one, foundation.grid, words),
+      run: runSaid(one, foundation.grid, words),
       toward,
-      patch?.lay === "crease" ? seam : null,
-    );
+      crease: patch?.lay === "crease" ? seam : null,
+    });
   });
   const squares = words.foundation.squares(part.finished.across, part.finished.down);
   return [
@@ -187,10 +187,15 @@ export function foundationTold(making: Making, plan: Plan, words: Words): Founda
 /** What is made on the foundation, a title and then lines to tick off; empty when nothing is. */
 export function foundationLines(making: Making, plan: Plan, words: Words): string[] {
   const told = foundationTold(making, plan, words);
-  if (told === null) return [];
-  const lines = [...told.before, ...told.parts.flat(), ...told.after];
-  return [told.title, ...lines.map((line) => `  ${line}`), ""];
+  return told === null ? [] : [told.title, ...inOrder(told).map((line) => `  ${line}`), ""];
 }
+
+/** Every line of the work on a foundation, in the order of work. */
+export const inOrder = ({ before, parts, after }: FoundationTold): string[] => [
+  ...before,
+  ...parts.flat(),
+  ...after,
+];
 
 /** Whether a block, or parts of it, is made on the foundation. */
 export function isOnFoundation(foundation: FoundationMaking | null, design: number): boolean {

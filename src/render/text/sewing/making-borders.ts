@@ -35,12 +35,8 @@ function pressOf(round: BorderRound, strips: BorderStrips, making: Making, plan:
   if (border === undefined || pressing === null || plan.top?.centre.onPoint === true)
     return words.borders.outwards;
   const value = ({ n, r, d }: { n: number; r: number; d: number }): number => (n + r * Math.SQRT2) / d;
-  const [x, y, across, down] = [border.x, border.y, border.across, border.down].map(value) as [
-    number,
-    number,
-    number,
-    number,
-  ];
+  const [x, y] = [value(border.x), value(border.y)];
+  const [across, down] = [value(border.across), value(border.down)];
   const [wide, high] = [value(border.side), value(border.end)];
   const presses = strips.sides.map((side) => {
     const upright = side === "left" || side === "right";
@@ -88,8 +84,7 @@ function cornerBag(round: BorderRound, making: Making, plan: Plan, words: Words)
 /** One pair: measured, cut or marked, sewn on, pressed, and what it makes of the top. */
 function pairTold(
   round: BorderRound,
-  strips: BorderStrips,
-  after: string,
+  { strips, after }: { strips: BorderStrips; after: string },
   making: Making,
   plan: Plan,
   words: Words,
@@ -101,15 +96,9 @@ function pairTold(
     ? [words.borders.cornerstones(cornerBag(round, making, plan, words))]
     : [];
   if (round.pieced) {
+    const inCorners = !strips.cornerstones && round.kind === "butted" && round.strips[0] !== strips;
     const rows = strips.sides.map((each) =>
-      borderRow(
-        round.number,
-        each,
-        !strips.cornerstones && round.kind === "butted" && round.strips[0] !== strips,
-        making,
-        plan,
-        words,
-      ),
+      borderRow({ number: round.number, side: each, corners: inCorners }, making, plan, words),
     );
     const alike = rows.every((row) => row === rows[0]);
     const told = alike
@@ -177,8 +166,8 @@ function roundLines(round: BorderRound, making: Making, plan: Plan, words: Words
     round.kind === "mitred"
       ? mitreLines(round, making, plan, words)
       : [
-          pairTold(round, first, half, making, plan, words),
-          pairTold(round, second, done, making, plan, words),
+          pairTold(round, { strips: first, after: half }, making, plan, words),
+          pairTold(round, { strips: second, after: done }, making, plan, words),
         ];
   return [
     ...runLines(round, plan, words),

@@ -77,7 +77,10 @@ function bindingTold(binding: Binding, making: Making, plan: Plan, words: Words)
   const made =
     cut === "bias" && square !== null
       ? [
-          words.finishing.biasBinding(count, say(square), say(width), say(length), say(extra), bag),
+          words.finishing.biasBinding({
+            ...{ count, square: say(square), width: say(width) },
+            ...{ length: say(length), extra: say(extra), fabric: bag },
+          }),
           words.finishing.biasTube(say(width)),
         ]
       : [

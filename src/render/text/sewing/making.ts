@@ -114,7 +114,8 @@ function whorlParts(design: number, making: Making, plan: Plan, words: Words): s
         foundationPartName(foundationPartsOf(design, unit, making), making, words),
       );
       const names = own.map((place, unit) => {
-        const named = laid[unit] ?? (place === null ? null : unitNamed(place, 0, making, plan, words));
+        const unturned = { turn: 0, drawn: null };
+        const named = laid[unit] ?? (place === null ? null : unitNamed(place, unturned, making, plan, words));
         return named ?? words.unitNames.unit(units[unit]?.kind ?? "");
       });
       // Several units that lie on one piece of foundation are one part.

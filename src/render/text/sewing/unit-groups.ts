@@ -99,6 +99,17 @@ function renamed(unit: UnitRecord, words: Words): Renamed {
     const own = columns.filter((_, i) => bags[i]?.roles.includes(role));
     return own.length === 1 ? (own[0]?.name ?? role) : words.units.group.role(role);
   };
+  return { columns, told: withNames(unit, { named, roleNamed }, words) };
+}
+
+/** What bags are called: by letter, and by the role of what is in them. */
+interface Names {
+  named(letter: string): string;
+  roleNamed(role: string): string;
+}
+
+/** A unit with names in place of letters and fabrics. */
+function withNames(unit: UnitRecord, { named, roleNamed }: Names, words: Words): UnitRecord {
   const names = (letters: readonly string[]): string[] => [...new Set(letters.map(named))];
   const laid = (each: LaidRecord): LaidRecord => ({
     ...each,
@@ -126,24 +137,21 @@ function renamed(unit: UnitRecord, words: Words): Renamed {
       : { part: to.part, fabric: roleNamed(role) };
   };
   return {
-    columns,
-    told: {
-      ...unit,
-      fabrics: Object.fromEntries(Object.keys(unit.fabrics).map((role) => [role, roleNamed(role)])),
-      heaps: unit.heaps.map(heap),
-      batches: unit.batches.map((batch) => ({ ...batch, laid: batch.laid.map(laid) })),
-      stripSets: unit.stripSets.map((set) => ({
-        ...set,
-        strips: set.strips.map((strip) => {
-          const own = strip.letter ?? strip.lastLetter;
-          const name = own === null ? null : named(own);
-          return { ...strip, letter: name, lastLetter: null, fabric: name ?? roleNamed(strip.role) };
-        }),
-      })),
-      steps: unit.steps.map((step) =>
-        step.pressTo === null ? step : { ...step, pressTo: pressTo(step.pressTo) },
-      ),
-    },
+    ...unit,
+    fabrics: Object.fromEntries(Object.keys(unit.fabrics).map((role) => [role, roleNamed(role)])),
+    heaps: unit.heaps.map(heap),
+    batches: unit.batches.map((batch) => ({ ...batch, laid: batch.laid.map(laid) })),
+    stripSets: unit.stripSets.map((set) => ({
+      ...set,
+      strips: set.strips.map((strip) => {
+        const own = strip.letter ?? strip.lastLetter;
+        const name = own === null ? null : named(own);
+        return { ...strip, letter: name, lastLetter: null, fabric: name ?? roleNamed(strip.role) };
+      }),
+    })),
+    steps: unit.steps.map((step) =>
+      step.pressTo === null ? step : { ...step, pressTo: pressTo(step.pressTo) },
+    ),
   };
 }
 

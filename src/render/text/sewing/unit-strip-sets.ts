@@ -27,14 +27,14 @@ export function stripSetLines(set: StripSetRecord, tell: Telling, words: Words):
       aboutLength(set.height, tell.plan, words),
     ),
     ...[...new Set(longer)].map((bag) => words.units.longerStrips(bag, formatLength(set.fullLength, ruler))),
-    words.units.segments(
-      set.segments,
-      formatCut(set.segment, ruler),
-      set.perFullSet,
-      set.fromLast,
-      set.fullSets,
-      setNumber(set.name),
-      set.segmentsPerUnit,
-    ),
+    words.units.segments({
+      count: set.segments,
+      width: formatCut(set.segment, ruler),
+      perSet: set.perFullSet,
+      fromLast: set.fromLast,
+      full: set.fullSets,
+      number: setNumber(set.name),
+      used: set.segmentsPerUnit,
+    }),
   ];
 }

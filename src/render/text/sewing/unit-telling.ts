@@ -1,5 +1,6 @@
 import type { LaidRecord, StepRecord, UnitRecord } from "../../../cutlist/record/unit-record.ts";
 import { formatLength } from "../../../length/index.ts";
+import { nth } from "../../../length/nth.ts";
 import type { Plan } from "../../../plan/types.ts";
 import type { Eighth } from "../../../quilt/units/types.ts";
 import type { Words } from "../../../words/index.ts";
@@ -24,7 +25,7 @@ export interface Telling {
  */
 export function telling(group: UnitGroup, index: number, plan: Plan, words: Words): Telling {
   const kinds = new Map(plan.fabrics.map(({ name, print }) => [name, print.kind]));
-  const unit = group.told[index] as UnitRecord;
+  const unit = nth(group.told, index);
   const grouped = group.units.length > 1;
   return {
     unit,

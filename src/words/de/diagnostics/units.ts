@@ -106,23 +106,37 @@ export function unitFault(fault: UnitFault, unit: string): Said {
         hint: "Den Patch dort breiter zeichnen, oder ihn teilen.",
       };
     case "rounds":
+    case "rails-count":
+    case "rails-too-many":
+    case "triangles-too-many":
+      return countFault(fault);
+  }
+}
+
+/** A unit of more rounds, rails or triangles than are made. */
+function countFault({
+  why,
+  most,
+}: Extract<UnitFault, { why: "rounds" | "rails-count" | "rails-too-many" | "triangles-too-many" }>): Said {
+  switch (why) {
+    case "rounds":
       return {
-        message: `Ein Blockhaus hat 1 bis ${fault.most} Runden.`,
+        message: `Ein Blockhaus hat 1 bis ${most} Runden.`,
         hint: "Die Zahl der Runden angeben, zum Beispiel 3.",
       };
     case "rails-count":
       return {
-        message: `Eine Streifeneinheit hat 2 bis ${fault.most} Streifen.`,
+        message: `Eine Streifeneinheit hat 2 bis ${most} Streifen.`,
         hint: "Die Zahl der Streifen angeben, zum Beispiel 3.",
       };
     case "rails-too-many":
       return {
-        message: `Eine Streifeneinheit hat höchstens ${fault.most} Streifen.`,
+        message: `Eine Streifeneinheit hat höchstens ${most} Streifen.`,
         hint: "In zwei Einheiten teilen.",
       };
     case "triangles-too-many":
       return {
-        message: `Die Reihe hätte mehr als ${fault.most} Dreiecke.`,
+        message: `Die Reihe hätte mehr als ${most} Dreiecke.`,
         hint: "Die Reihe höher oder kürzer machen: Die Grundseite eines Dreiecks ist etwas länger als seine Höhe.",
       };
   }

@@ -145,7 +145,7 @@ export const blocks: Blocks = {
     `${capital(line === "column" ? "Spalten" : line === "row" ? "Reihen" : line)} ${from} bis ${to}`,
   whole: (name) => `Block ${name}`,
   single: (name, count, unit) => `Block ${name} (${count} nähen): eine Einheit, ${unit}.`,
-  likewise: (name, count, as, instead, rows, pressings) => {
+  likewise: ({ name, count, as, instead, rows, pressings }) => {
     const other = [
       ...(instead.length === 0 ? [] : [`mit ${list(instead.map(({ of, take }) => `${take} statt ${of}`))}`]),
       ...(rows.length === 0 ? [] : [`aus ${rows.join("; ")}`]),

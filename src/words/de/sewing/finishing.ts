@@ -48,7 +48,7 @@ export const finishing: Words["finishing"] = {
     straight: (joins, width) =>
       `Die Streifen mit ${counted(joins, "geraden Naht", "geraden Nähten")} aneinandernähen, rechts auf rechts, und auseinanderbügeln; jede braucht ${width}.`,
   },
-  biasBinding: (count, square, width, length, extra, fabric) =>
+  biasBinding: ({ count, square, width, length, extra, fabric }) =>
     `Einfassung: ${counted(count, "Quadrat", "Quadrate")} ${fabric}, ${square}, für ${length} Schrägband ${width} breit; davon sind ${extra} für die Ecken und den Schluss.`,
   biasTube: (width) =>
     `Das Quadrat auf einer Diagonale durchschneiden; die zwei Dreiecke an zwei geraden Kanten zusammennähen, rechts auf rechts, zu einem schrägen Stück, und auseinanderbügeln. Parallel zu den Schrägkanten Linien im Abstand von ${width} anzeichnen, die anderen geraden Kanten zu einem Schlauch nähen, die Linien dabei um einen Streifen versetzt, und auf der Linie rundherum schneiden.`,

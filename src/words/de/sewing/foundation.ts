@@ -86,7 +86,7 @@ export const foundation: Words["foundation"] = {
   each: (seam) =>
     `Jeden weiteren Patch so: rechts auf rechts auf das Vorhandene legen, die Kante ${seam} über die Linie hinaus; die Arbeit wenden und auf der Linie nähen, von einigen Stichen davor bis einige danach; ` +
     `die Unterlage zurückfalten und die Nahtzugabe auf ${seam} zurückschneiden; den Patch umschlagen und bügeln.`,
-  line: (number, patch, what, run, toward, crease) =>
+  line: ({ number, patch, what, run, toward, crease }) =>
     `Linie ${number}: Patch ${patch}, ${what}; ${run}; ${
       crease === null
         ? ""

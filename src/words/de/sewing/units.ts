@@ -172,7 +172,7 @@ export const units: Words["units"] = {
   },
   longerStrips: (bag, length) =>
     `Die Streifen ${bag} sind länger: vor dem Nähen jeden auf ${length} kürzen und den Rest aufheben.`,
-  segments: (count, width, perSet, fromLast, full, number, used) => {
+  segments: ({ count, width, perSet, fromLast, full, number, used }) => {
     const long = fromLast > 0 ? "langen " : "";
     const from = [
       ...(full > 0 ? [`${perSet} aus ${full === 1 ? "dem" : "jedem"} ${long}Set`] : []),

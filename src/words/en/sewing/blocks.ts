@@ -100,6 +100,20 @@ function named(name: JoinName): string {
   }
 }
 
+/** A kind of block that is sewn as another, out of other heaps. */
+interface Likewise {
+  name: string;
+  count: number;
+  /** The kind it is sewn as. */
+  as: string;
+  /** What is taken in place of what the other is made of. */
+  instead: readonly { of: string; take: string }[];
+  /** Its rows, where they are made of other parts altogether. */
+  rows: readonly string[];
+  /** How it is pressed, where not alike. */
+  pressings: readonly string[];
+}
+
 export const blocks = {
   named,
   /** The same at the head of a line. */
@@ -142,15 +156,7 @@ export const blocks = {
   rows: (from: number, to: number, line: string) => `${line}s ${from} to ${to}`,
   whole: (name: string) => `Block ${name}`,
   single: (name: string, count: number, unit: string) => `Block ${name} (make ${count}): one ${unit}.`,
-  /** A kind that is sewn as another, out of other heaps. */
-  likewise: (
-    name: string,
-    count: number,
-    as: string,
-    instead: readonly { of: string; take: string }[],
-    rows: readonly string[],
-    pressings: readonly string[],
-  ) => {
+  likewise: ({ name, count, as, instead, rows, pressings }: Likewise) => {
     const other = [
       ...(instead.length === 0
         ? []

@@ -1,5 +1,17 @@
 import { counted, list } from "../language.ts";
+
 /** Words for what is done once the top is sewn. Sizes arrive already printed. */
+
+/** Squares that a binding on the bias is cut from, and what it comes to. */
+interface BiasBinding {
+  count: number;
+  square: string;
+  width: string;
+  length: string;
+  /** Of the length, for corners and closing. */
+  extra: string;
+  fabric: string;
+}
 
 export const finishing = {
   title: "Finishing",
@@ -46,14 +58,7 @@ export const finishing = {
     straight: (joins: number, width: string) =>
       `Join the strips end to end with ${counted(joins, "straight join")}, right sides together, and press open; each takes ${width}.`,
   },
-  biasBinding: (
-    count: number,
-    square: string,
-    width: string,
-    length: string,
-    extra: string,
-    fabric: string,
-  ) =>
+  biasBinding: ({ count, square, width, length, extra, fabric }: BiasBinding) =>
     `Binding: ${counted(count, "square")} ${fabric}, ${square}, for ${length} of bias ${width} wide, of which ${extra} are for the corners and the closing.`,
   biasTube: (width: string) =>
     `Cut the square on one diagonal; sew the two triangles together along two straight edges, right sides together, to a slanting piece, and press open. Rule lines ${width} apart along its bias edges, sew the other straight edges to a tube with the lines one strip out of step, and cut along the line, round and round.`,

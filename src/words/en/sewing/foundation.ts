@@ -48,6 +48,20 @@ const TURNED = {
   270: "turned once to the left",
 } as const;
 
+/** A line of a foundation, and the patch that is sewn on along it. */
+interface FoundationLine {
+  number: number;
+  patch: number;
+  /** What the patch is cut from. */
+  what: string;
+  /** How the line runs on the printed squares. */
+  run: string;
+  /** Which way it is pressed. */
+  toward: string;
+  /** How far the patch must reach beyond its place, where no edge of it runs along the line; else null. */
+  crease: string | null;
+}
+
 export const foundation = {
   /** How a print lies in a part, after its fabric. */
   lies: (up: number, print: "one-way" | "two-way") => {
@@ -87,7 +101,7 @@ export const foundation = {
   each: (seam: string) =>
     `For every patch after the first: lay it on what is there, right sides together, its edge ${seam} beyond the line; turn the work over and sew on the line, from a few stitches before it to a few beyond; ` +
     `fold the foundation back and trim the seam allowance to ${seam}; fold the patch over and press.`,
-  line: (number: number, patch: number, what: string, run: string, toward: string, crease: string | null) =>
+  line: ({ number, patch, what, run, toward, crease }: FoundationLine) =>
     `Line ${number}: patch ${patch}, ${what}; ${run}; ${
       crease === null
         ? ""

@@ -81,6 +81,20 @@ const PARTS: Readonly<Record<Exclude<PatchPart, "whole" | "template">, string>> 
   left: "long side at the left",
 };
 
+/** Segments that are cut from the sets of one kind. */
+interface SegmentsCut {
+  count: number;
+  width: string;
+  /** From each full set, and from the short one; 0 where there is none. */
+  perSet: number;
+  fromLast: number;
+  /** How many full sets. */
+  full: number;
+  /** The number the set is called by, and how many of its segments a unit takes. */
+  number: number;
+  used: number;
+}
+
 export const units = {
   /** Units that are sewn alike, in a list of all that is sewn. */
   inList: (names: readonly string[], unit: string) => `${list(names)}: ${unit}`,
@@ -171,15 +185,7 @@ export const units = {
   },
   longerStrips: (bag: string, length: string) =>
     `The strips of ${bag} are longer than that: cut each to ${length} before you sew it, and keep the rest.`,
-  segments: (
-    count: number,
-    width: string,
-    perSet: number,
-    fromLast: number,
-    full: number,
-    number: number,
-    used: number,
-  ) => {
+  segments: ({ count, width, perSet, fromLast, full, number, used }: SegmentsCut) => {
     const from = [
       ...(full > 0
         ? [`${perSet} from ${full === 1 ? "the" : "each"} ${fromLast > 0 ? "long " : ""}set`]

@@ -97,8 +97,7 @@ export function sewGeese(
   step: SmallOnLarge,
   batch: BatchRecord,
   hearts: Hearts,
-  unit: UnitRecord,
-  seam: number,
+  { unit, seam }: { unit: UnitRecord; seam: number },
   words: Words,
 ): { panels: PanelDraft[]; made: Made[] } {
   const large = laidOf(batch, step.large);

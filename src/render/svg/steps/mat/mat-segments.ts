@@ -47,7 +47,7 @@ export function segmentUnit(
   }));
   const ways = pressWays(step, step.parts);
   const pressed = seams.flatMap((seam, i) =>
-    (ways[i] ?? []).map((sign) => ({ at: middleOf(seam), to: [sign, 0] as Corner })),
+    (ways[i] ?? []).map((sign): { at: Corner; to: Corner } => ({ at: middleOf(seam), to: [sign, 0] })),
   );
   return {
     made: { layers: placedAt.flat() },

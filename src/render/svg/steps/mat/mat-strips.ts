@@ -57,10 +57,57 @@ export function stripSetPanels(
   ruler: Ruler,
   words: Words,
 ): PanelDraft[] {
-  const total = Math.max(set.perFullSet, set.fromLast);
-  const shown = Math.min(SHOWN, total);
-  const goesOn = total > shown;
-  const length = set.segment * shown + (goesOn ? set.segment * 0.45 : set.straighten);
+  const shown = shownOf(set);
+  const { strips, height } = stripsApart(set, shown.length);
+  const width = spokenLength(set.segment, ruler);
+  return [
+    {
+      says: words.drawings.steps.strips,
+      lowest: Math.min(...set.strips.map((strip) => strip.width)),
+      figures: [
+        figure(strips, {
+          torn: tornAt(shown, height),
+          says: words.drawings.steps.setsOf(set.fullSets, set.lastLength > 0 ? 1 : 0),
+        }),
+      ],
+    },
+    {
+      says: words.drawings.steps.setSewn,
+      figures: [
+        figure(setStretch(set, shown.length, seam), {
+          sewn: seamsOf(set, shown, seam),
+          cuts: cutsOf(set, shown),
+          pressed: pressedOf(step, set, shown, seam),
+          torn: tornAt(shown, set.height),
+          numbers: segmentNumbers(set, shown),
+          lettered: false,
+          says: words.drawings.steps.segmentsFrom(set.segments, width),
+        }),
+      ],
+    },
+  ];
+}
+
+/** As much of a set as is drawn: its first segments, or the whole. */
+interface ShownSet {
+  segments: number;
+  /** It is longer than drawn. */
+  goesOn: boolean;
+  length: number;
+  /** Where the first segment begins: behind the straightened end. */
+  start: number;
+}
+
+function shownOf({ perFullSet, fromLast, segment, straighten }: StripSetRecord): ShownSet {
+  const total = Math.max(perFullSet, fromLast);
+  const segments = Math.min(SHOWN, total);
+  const goesOn = total > segments;
+  const length = segment * segments + (goesOn ? segment * 0.45 : straighten);
+  return { segments, goesOn, length, start: goesOn ? 0 : length - segment * segments };
+}
+
+/** The strips of a set, not sewn yet, a little apart. */
+function stripsApart(set: StripSetRecord, length: number): { strips: ClothLayer[]; height: number } {
   const gap = Math.min(set.height * 0.05, 0.08 * Math.min(...set.strips.map(({ width }) => width)));
   let y = 0;
   const strips = set.strips.map((strip): ClothLayer => {
@@ -75,8 +122,11 @@ export function stripSetPanels(
       side: "right",
     };
   });
-  const sewn = setStretch(set, length, seam);
-  const seams = bands(set, seam)
+  return { strips, height: y - gap };
+}
+
+function seamsOf(set: StripSetRecord, { length }: ShownSet, seam: number): Segment[] {
+  return bands(set, seam)
     .slice(1)
     .map(
       ([from]): Segment => [
@@ -84,70 +134,54 @@ export function stripSetPanels(
         [length, from],
       ],
     );
-  const ways = pressWays(
-    step,
-    set.strips.map(({ role }) => role),
-  );
-  const start = goesOn ? 0 : length - set.segment * shown;
-  const cuts = Array.from({ length: shown + (start > 0 ? 1 : 0) }, (_, i): Segment => {
-    const x = start > 0 ? start + i * set.segment : (i + 1) * set.segment;
+}
+
+function cutsOf({ segment, height }: StripSetRecord, { segments, start, length }: ShownSet): Segment[] {
+  return Array.from({ length: segments + (start > 0 ? 1 : 0) }, (_, i): Segment => {
+    const x = start > 0 ? start + i * segment : (i + 1) * segment;
     return [
-      [x, set.height],
+      [x, height],
       [x, 0],
     ];
   }).filter(([[x]]) => x < length - 1);
-  const segmentBox = (i: number): Corner[] =>
-    boxCorners({
-      x: start + i * set.segment,
-      y: 0,
-      right: start + (i + 1) * set.segment,
-      bottom: set.height,
-    });
-  const torn = (height: number): Segment[] =>
-    goesOn
-      ? [
-          [
-            [length, 0],
-            [length, height],
-          ],
-        ]
-      : [];
-  const pressed = ways.flatMap((way, i) => {
+}
+
+/** The torn end of a set that goes on. */
+function tornAt({ goesOn, length }: ShownSet, height: number): Segment[] {
+  const edge: Segment = [
+    [length, 0],
+    [length, height],
+  ];
+  return goesOn ? [edge] : [];
+}
+
+/** Which way each seam of a set is pressed; of very many arrows a few tell the way. */
+function pressedOf(
+  step: StripSet,
+  set: StripSetRecord,
+  { goesOn, length }: ShownSet,
+  seam: number,
+): { at: Corner; to: Corner }[] {
+  const roles = set.strips.map(({ role }) => role);
+  const pressed = pressWays(step, roles).flatMap((way, i) => {
     const at: Corner = [
       length - (goesOn ? set.segment * 0.22 : set.segment * 0.5),
       bands(set, seam)[i + 1]?.[0] ?? 0,
     ];
-    return way.map((sign) => ({ at, to: [0, sign] as Corner }));
+    return way.map((sign): { at: Corner; to: Corner } => ({ at, to: [0, sign] }));
   });
-  // Of very many arrows a few tell the way.
   const every = Math.ceil(pressed.length / 10);
-  const width = spokenLength(set.segment, ruler);
-  return [
-    {
-      says: words.drawings.steps.strips,
-      lowest: Math.min(...set.strips.map((strip) => strip.width)),
-      figures: [
-        figure(strips, {
-          torn: torn(y - gap),
-          says: words.drawings.steps.setsOf(set.fullSets, set.lastLength > 0 ? 1 : 0),
-        }),
-      ],
-    },
-    {
-      says: words.drawings.steps.setSewn,
-      figures: [
-        figure(sewn, {
-          sewn: seams,
-          cuts,
-          pressed: pressed.filter((_, i) => i % every === 0),
-          torn: torn(set.height),
-          numbers: Array.from({ length: shown }, (_, i) => ({ text: String(i + 1), on: segmentBox(i) })),
-          lettered: false,
-          says: words.drawings.steps.segmentsFrom(set.segments, width),
-        }),
-      ],
-    },
-  ];
+  return pressed.filter((_, i) => i % every === 0);
+}
+
+function segmentNumbers(
+  { segment, height }: StripSetRecord,
+  { segments, start }: ShownSet,
+): { text: string; on: Corner[] }[] {
+  return Array.from({ length: segments }, (_, i) => ({
+    text: String(i + 1),
+    on: boxCorners({ x: start + i * segment, y: 0, right: start + (i + 1) * segment, bottom: height }),
+  }));
 }
 
 /** Shapes cut from a strip with slanting cuts. */
