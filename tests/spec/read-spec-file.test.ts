@@ -90,7 +90,10 @@ describe("a piece", () => {
   test("without a count is answered with a line that can be copied", () => {
     const answered = (line: string) =>
       [english, german].map((words) => {
-        const { diagnostics } = readSpecFile(`fabrics:\n  - name: Sea\n    pieces: ["${line}"]\n`, "sea.yaml");
+        const { diagnostics } = readSpecFile(
+          `fabrics:\n  - name: Sea\n    pieces: ["${line}"]\n`,
+          "sea.yaml",
+        );
         return wordAll(diagnostics, words).find(({ code }) => code === "FIELD-MISSING")?.hint;
       });
     expect(answered("300 of 4 x 6")).toEqual(["For example `4 x 6, 300`.", "Zum Beispiel `4 x 6, 300`."]);
