@@ -82,6 +82,29 @@ describe.skipIf(CHROMIUM === null || !ALL)("nothing is lost, and it is said", ()
     await page.context().close();
   });
 
+  test("the paper and the quilt are one stop each in the order of keys; arrows go on within", async () => {
+    const page = await opened();
+    const inGrid = () => page.evaluate(() => document.activeElement?.getAttribute("role") === "gridcell");
+    const stops = async () => {
+      let count = 0;
+      for (let i = 0; i < 70; i++) {
+        await page.keyboard.press("Tab");
+        if (await inGrid()) count += 1;
+      }
+      return count;
+    };
+    await page.getByRole("button", { name: /^An empty sheet/ }).click();
+    await page.locator('.paper [role="gridcell"]').first().waitFor();
+    await page.getByRole("textbox", { name: "Name of the block" }).focus();
+    expect(await stops()).toBeLessThanOrEqual(2);
+    await page.keyboard.press("F6");
+    for (let i = 0; i < 8 && !(await inGrid()); i++) await page.keyboard.press("F6");
+    expect(await inGrid()).toBe(true);
+    await page.keyboard.press("ArrowRight");
+    await page.waitForFunction(() => document.activeElement?.getAttribute("aria-label")?.startsWith("a2"));
+    await page.context().close();
+  });
+
   test("storage full: older states make way, then it is said; with room again it is kept", async () => {
     const page = await opened(() => {
       const put = IDBObjectStore.prototype.put;

@@ -256,6 +256,24 @@ function speak(text: string): void {
   document.documentElement.lang = language;
 }
 
+/** Where the hand comes to in a leaf: its paper where there is one, not the name above it. */
+const firstIn = (leaf: HTMLElement): HTMLElement | null =>
+  leaf.querySelector<HTMLElement>('.paper [tabindex="0"]') ??
+  leaf.querySelector<HTMLElement>('[tabindex="0"], button:not([tabindex="-1"], :disabled), input, a');
+
+/** The next leaf of the page that has something to take hold of. */
+function goToLeaf(by: 1 | -1): void {
+  const leaves = [...document.querySelectorAll<HTMLElement>("header, .leaf, .lower")];
+  const now = leaves.findIndex((leaf) => leaf.contains(document.activeElement));
+  const others = leaves.map((_, i) => leaves[(now + by * (i + 1) + 2 * leaves.length) % leaves.length]);
+  for (const leaf of others) {
+    const first = leaf === undefined ? null : firstIn(leaf);
+    if (first === null) continue;
+    first.focus();
+    return;
+  }
+}
+
 /** Regions one after another by F6; the words of work by alt and a figure; undo and redo; a fabric by its number. */
 function keys(event: KeyboardEvent): void {
   const typing =
@@ -271,15 +289,7 @@ function keys(event: KeyboardEvent): void {
     const region = state.REGIONS[Number(event.key) - 1]!;
     if (regionsThere().includes(region)) state.region.value = region;
   } else if (event.key === "F6") {
-    const leaves = [...document.querySelectorAll<HTMLElement>("header, .leaf, .lower")];
-    const now = leaves.findIndex((leaf) => leaf.contains(document.activeElement));
-    const next = leaves[(now + (event.shiftKey ? -1 : 1) + leaves.length) % leaves.length];
-    // Where there is a paper the hand comes to it, not to the name above it.
-    (
-      next?.querySelector<HTMLElement>('.paper [tabindex="0"]') ??
-      next?.querySelector<HTMLElement>('[tabindex="0"], button:not([tabindex="-1"]), input, a') ??
-      next
-    )?.focus();
+    goToLeaf(event.shiftKey ? -1 : 1);
   } else if (
     !typing &&
     !command &&

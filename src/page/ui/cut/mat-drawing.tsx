@@ -99,7 +99,7 @@ function Strip({ strip, fabric }: { strip: MatStrip; fabric: MatFabric }) {
       class={`mstrip${lit ? " lit" : ""}${cut ? " cut" : ""}${off ? " off" : ""}`}
       data-strip={`${strip.lay}:${strip.number}`}
       role="button"
-      tabIndex={lit ? 0 : -1}
+      tabindex={lit ? 0 : -1}
       aria-pressed={lit}
       aria-label={label}
       onClick={({ target }) => {
@@ -294,7 +294,7 @@ export function MatDrawing({ fabric, style }: { fabric: MatFabric; style: Record
       class="matcloth"
       style={style}
       onKeyDown={move}
-      tabIndex={0}
+      tabindex={0}
       role="group"
       aria-label={fabric.name}
     >

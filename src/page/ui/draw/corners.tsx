@@ -171,7 +171,7 @@ export function Corners({ block, area }: { block: BlockModel; area: Area }) {
         viewBox={`${-MARGIN} ${-MARGIN} ${w + 2 * MARGIN} ${h + 2 * MARGIN}`}
         role="application"
         aria-label={words.drawCorners}
-        tabIndex={0}
+        tabindex={0}
         onPointerUp={pointed}
         onKeyDown={(event) => cornerKey(block, area, event)}
       >

@@ -144,7 +144,7 @@ function Squares({ block, x, isDrawing }: { block: BlockModel; x: ToPage; isDraw
                 key={column}
                 class="cell"
                 role="gridcell"
-                tabIndex={own ? 0 : -1}
+                tabindex={own ? 0 : -1}
                 aria-selected={own}
                 aria-label={
                   unit === null

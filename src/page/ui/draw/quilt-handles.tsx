@@ -118,7 +118,7 @@ export function CornerHandle({
         stroke-width={per}
         d={fourSquares(tab.x, tab.y, tab.side)}
         role="slider"
-        tabIndex={0}
+        tabindex={0}
         aria-label={words.quiltCorner}
         aria-valuemin={1}
         aria-valuemax={100}
@@ -255,7 +255,7 @@ function RingGrip({ ring, index, per, at, width }: HandleOfRing & { width: numbe
       class="ringgrip"
       stroke-width={Math.max(per * 12, Math.min(ring.side, ring.end))}
       role="slider"
-      tabIndex={0}
+      tabindex={0}
       aria-label={`${words.border(index + 1, border?.fabric || border?.block || "")}, ${words.width}`}
       aria-valuenow={Math.round(width / mark)}
       aria-valuetext={lengthSaid(width)}

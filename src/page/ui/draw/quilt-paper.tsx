@@ -142,7 +142,7 @@ function PlacedCell({ block, drag }: { block: PlacedPicture; drag: RefObject<Pla
       d={block.d}
       data-at={`${at.row},${at.column}`}
       role="gridcell"
-      tabIndex={own ? 0 : -1}
+      tabindex={own ? 0 : -1}
       aria-selected={state.placed.value !== null && own}
       aria-label={words.placedCell(nameOf(placed?.block ?? ""), at.row + 1, at.column + 1, placed?.turn ?? 0)}
       onPointerDown={(event) => {

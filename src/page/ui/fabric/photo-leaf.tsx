@@ -101,7 +101,7 @@ function Picture({ fabric, photo }: { fabric: FabricModel; photo: Photo }) {
       class="photobox"
       viewBox={`0 0 ${w} ${h}`}
       role="application"
-      tabIndex={0}
+      tabindex={0}
       aria-label={words.cloth.photoBox(fabric.name, boxSize(photo))}
       onPointerDown={down}
       onPointerMove={moved}
