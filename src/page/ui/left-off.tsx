@@ -3,6 +3,7 @@ import { readModel } from "../../edits/model.ts";
 import { layOutQuilt, readSpecFile } from "../../planning.ts";
 import { completed } from "../planner/complete.ts";
 import { type Picture, pictureOf } from "../planner/picture.ts";
+import { drawnSoFar } from "../planner/so-far.ts";
 import { type Draft, drafts, putBack, takeAway, tookUp } from "../store.ts";
 import { words } from "../words/index.ts";
 import { takeText } from "./opening.ts";
@@ -14,9 +15,11 @@ const MOST_DRAWN = 60_000;
 
 function topOf(text: string): Picture | null {
   if (text.length > MOST_DRAWN) return null;
-  const spec = readSpecFile(completed(text).text, "").value;
+  const whole = completed(text).text;
+  const spec = readSpecFile(whole, "").value;
   const top = spec?.kind === "quilt" ? layOutQuilt(spec).value?.top : undefined;
-  return top === undefined ? null : pictureOf(top);
+  // A quilt with a fault in it is still known by its picture, as far as it can be drawn.
+  return top === undefined ? drawnSoFar(readModel(whole)) : pictureOf(top);
 }
 
 interface OwnQuilts {
@@ -51,17 +54,37 @@ function useOwnQuilts(): OwnQuilts {
   return { kept, tops, setKept };
 }
 
-/** States of a quilt that were kept before the last, to go back to. */
+/** Pictures of earlier states, one after another once they are looked at. */
+function useOlderTops(older: Draft["older"], open: boolean): ReadonlyMap<number, Picture | null> {
+  const [tops, setTops] = useState<ReadonlyMap<number, Picture | null>>(new Map());
+  useEffect(() => {
+    const [next] = open ? older.filter(({ at }) => !tops.has(at)) : [];
+    if (next === undefined) return;
+    const timer = window.setTimeout(() => setTops(new Map([...tops, [next.at, topOf(next.text)]])));
+    return () => window.clearTimeout(timer);
+  }, [older, open, tops]);
+  return tops;
+}
+
+/** States of a quilt that were kept before the last, to go back to: each as it was, and when. */
 function Older({ older }: Pick<Draft, "older">) {
+  const [open, setOpen] = useState(false);
+  const tops = useOlderTops(older, open);
   if (older.length === 0) return null;
   return (
-    <details class="notes">
+    <details class="notes" onToggle={({ currentTarget }) => setOpen(currentTarget.open)}>
       <summary>{words.earlier(older.length)}</summary>
-      {older.map((one) => (
-        <button key={one.at} type="button" class="act" onClick={() => takeText(one.text, null, one.work)}>
-          {when(one.at)}
-        </button>
-      ))}
+      {older.map(({ at, text, work }) => {
+        const top = tops.get(at) ?? null;
+        return (
+          <button key={at} type="button" class="act earlier" onClick={() => takeText(text, null, work)}>
+            {top === null ? null : (
+              <QuiltPicture top={top} model={readModel(text)} prefix={`at${at}-`} label="" tile={42} />
+            )}
+            {when(at)}
+          </button>
+        );
+      })}
     </details>
   );
 }

@@ -39,5 +39,5 @@ export const amountWords = {
   whyStrips: (count: number, width: string, lengthwise: boolean) =>
     `${counted(count, lengthwise ? "lengthwise strip" : "strip", lengthwise ? "lengthwise strips" : "strips")} ${width} wide`,
   estimates:
-    "All of this is for fabric as wide as The shop says. Measure the usable width of yours before you cut: narrower fabric can take more.",
+    "All of this is for fabric as wide as it says under “The shop”. Measure the usable width of yours before you cut: narrower fabric can take more.",
 } as const;

@@ -1,3 +1,4 @@
+import { useEffect, useRef } from "preact/hooks";
 import { wordAll } from "../../../planning.ts";
 import type { MatFabric } from "../../planner/mat.ts";
 import { tongue, words } from "../../words/index.ts";
@@ -35,10 +36,18 @@ export function Misfit() {
 /** What an entry changed, told at once: what there is to buy for it first, and the way back beside it. */
 export function Changed({ fabric }: { fabric: MatFabric }) {
   const { changed = [] } = state.mat.value ?? {};
-  if (changed.length === 0) return null;
+  const head = useRef<HTMLDivElement>(null);
+  const told = changed.join();
+  const before = useRef(told);
+  // What was said just now comes into sight with the way back; what was said earlier stays where it is.
+  useEffect(() => {
+    if (told !== "" && told !== before.current) head.current?.scrollIntoView({ block: "nearest" });
+    before.current = told;
+  }, [told]);
+  if (told === "") return null;
   return (
     <div class="answer" aria-live="polite">
-      <div class="row tight">
+      <div ref={head} class="row tight">
         <h3>{words.changedTitle}</h3>
         <Label onClick={undo}>{words.undo}</Label>
       </div>

@@ -1,7 +1,6 @@
 import { setLayout, setSashing } from "../../../edits/quilt-edits.ts";
 import { ringsOf } from "../../../edits/ring-edits.ts";
 import { standOnEnd } from "../../../edits/row-edits.ts";
-import type { Layout } from "../../../spec/index.ts";
 import { words } from "../../words/index.ts";
 import { edit } from "../actions.ts";
 import { counts, onEnd } from "../counts.ts";
@@ -61,7 +60,7 @@ function Size() {
 }
 
 /** Blocks straight or on point. Sashing is not worked out on point: it goes, and that is said. */
-function layOut(layout: Layout, triangles: string): void {
+function layOut(layout: Parameters<typeof setLayout>[1], triangles: string): void {
   const sashed = layout !== "straight" && state.model.value.setting.sashing !== null;
   edit(
     (text) => setLayout(sashed ? setSashing(text, null) : text, layout, triangles),
