@@ -9,7 +9,9 @@ import { type PlanOptions, planQuilt, USUAL_OPTIONS } from "../../src/pipeline.t
 import { everyPart } from "../../src/plan/lays/parts.ts";
 import type { Solve } from "../../src/plan/request.ts";
 import type { FabricPlan, Plan } from "../../src/plan/types.ts";
+import { sewingParts } from "../../src/render/book/parts/sewing-parts.ts";
 import { cuttingSteps } from "../../src/render/text/cutting/steps.ts";
+import { foundationLines } from "../../src/render/text/sewing/foundation.ts";
 import { makingSteps } from "../../src/render/text/sewing/making.ts";
 import { english } from "../../src/words/index.ts";
 import { IN, solveHere } from "../support/cut-list-spec.ts";
@@ -437,4 +439,24 @@ describe("one tight cloth", () => {
     expect(diagnostics).toMatchObject([{ code: "NONE-FOUND", severity: "error" }]);
     expect(exitCodeOf(diagnostics)).toBe(4);
   });
+});
+
+test("the parts of the sewing hold every line of the work on a foundation, in its order", async () => {
+  const { value } = await planOf(textOf("foundation-upright"));
+  const [making, parts] = [value?.making, value === null ? null : sewingParts(value, english)];
+  if (value === null || making === undefined || parts === null) throw new Error("no plan");
+  const lines = foundationLines(making, value, english)
+    .map((line) => line.replace(/^ *(?:\[ \] )?/, ""))
+    .filter((line) => line !== "");
+  // A part's name heads its steps with a capital letter.
+  const steps = JSON.stringify(parts.blocks).toLowerCase();
+  const heard = lines.map((line) =>
+    steps.indexOf(
+      JSON.stringify(line.split(/[\d.;:]/, 1)[0])
+        .slice(1, -1)
+        .toLowerCase(),
+    ),
+  );
+  expect(lines.length).toBeGreaterThan(10);
+  expect(lines.filter((_, i) => (heard[i] ?? -1) < 0)).toEqual([]);
 });
