@@ -29,7 +29,7 @@ const ENTRIES = {
 
 /** The fonts that lie beside the bundle, with their licence. */
 export function fontFiles() {
-  const from = join(root, "src/render/fonts");
+  const from = join(root, "src/draw/fonts");
   const names = readdirSync(from).filter((name) => name.endsWith(".ttf") || name === "LICENSE");
   return Object.fromEntries(names.map((name) => [name, readFileSync(join(from, name))]));
 }

@@ -1,4 +1,4 @@
-// Writes src/render/svg/scene/metrics-table.ts: advance widths of DejaVu Sans, so that drawings can fit text
+// Writes src/draw/scene/metrics-table.ts: advance widths of DejaVu Sans, so that drawings can fit text
 // without a font file at run time. Run again only when the font or the ranges change.
 import { readFileSync, writeFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
@@ -35,7 +35,7 @@ const tables = ["DejaVuSans", "DejaVuSans-Bold"].map((name) => {
 });
 
 writeFileSync(
-  `${root}src/render/svg/scene/metrics-table.ts`,
+  `${root}src/draw/scene/metrics-table.ts`,
   `// Written by bin/font-metrics.mjs from DejaVu Sans 2.37 (dejavu-fonts-ttf 2.37.3). Do not edit.
 
 /** First code point of a run and the advance widths from there on, in 1/2048 em; -1 where no glyph is. */

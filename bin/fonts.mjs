@@ -1,11 +1,11 @@
-// Writes the fonts of src/render/fonts, and those in the web pages (src/render/book/paper/faces.ts), from the DejaVu fonts (dejavu-fonts-ttf 2.37.3): only the letters that drawings
+// Writes the fonts of src/draw/fonts, and those in the web pages (src/print/html/faces.ts), from the DejaVu fonts (dejavu-fonts-ttf 2.37.3): only the letters that drawings
 // and books are measured in, without hints for screens of long ago. Run again only when the letters change.
 import { copyFileSync, readFileSync, writeFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import subsetFont from "subset-font";
 
 const root = fileURLToPath(new URL("..", import.meta.url));
-const target = `${root}src/render/fonts`;
+const target = `${root}src/draw/fonts`;
 
 const SIGNS = [
   [0x2010, 0x2026],
@@ -77,7 +77,7 @@ for (const [face, name] of Object.entries(FACES)) {
   written.push(`  /** ${name} */\n  ${face}: "${Buffer.from(bytes).toString("base64")}",`);
 }
 writeFileSync(
-  `${root}src/render/book/paper/faces.ts`,
+  `${root}src/print/html/faces.ts`,
   `// Written by bin/fonts.mjs from the DejaVu fonts 2.37 (dejavu-fonts-ttf 2.37.3). Do not edit.
 
 /** The faces of the web pages as WOFF2 in base64: their Latin letters, figures and signs. */

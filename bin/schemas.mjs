@@ -1,4 +1,4 @@
-// Makes schemas/: JSON Schemas of every answer from the types in src/render/json/answers.ts. Run it when those types, or
+// Makes schemas/: JSON Schemas of every answer from the types in src/print/json/answers.ts. Run it when those types, or
 // the types of a plan, change: `npm run schemas`. The schemas of the quilt and of the work come from the readers of those files.
 import { mkdirSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
@@ -37,7 +37,7 @@ function modern(node) {
 }
 
 const generator = createGenerator({
-  path: join(root, "src/render/json/answers.ts"),
+  path: join(root, "src/print/json/answers.ts"),
   tsconfig: join(root, "tsconfig.json"),
   skipTypeCheck: true,
   additionalProperties: false,

@@ -21,6 +21,18 @@ export { planWith } from "./choices/plan-with.ts";
 export { readSizes } from "./choices/sizes/read-sizes.ts";
 export { type SeveralSizes, severalSizes, sizesBeside, wholeSizes } from "./choices/sizes/several-sizes.ts";
 export { suitsOf } from "./choices/suits.ts";
+export type { PatternSize } from "./content/book/pattern.ts";
+export { kitsList } from "./content/buying/kits.ts";
+export { savingsList } from "./content/buying/savings.ts";
+export { sizesTable } from "./content/buying/several-sizes.ts";
+export { fatQuarterList, stashUse, suitsList } from "./content/buying/sources.ts";
+export { clothLines, stashList } from "./content/buying/stash.ts";
+export { widthsList } from "./content/buying/widths.ts";
+export { arrangementPictures, arrangementsTable } from "./content/choosing/arrange.ts";
+export { comparisonTable } from "./content/choosing/compare.ts";
+export { goneOnList } from "./content/choosing/go-on.ts";
+export { buyList, cuttingSteps, makingSteps, wasteTable } from "./content/index.ts";
+export { kitSteps } from "./content/sewing/making.ts";
 export { diagnosticsJson } from "./diagnostics/answer.ts";
 export { nothingToRepeat, nothingToRestate, sizeRestated } from "./diagnostics/choices.ts";
 export { type Diagnostic, NO_PLAN_CODES, type Outcome } from "./diagnostics/index.ts";
@@ -37,14 +49,12 @@ export {
 } from "./length/index.ts";
 export { checkQuilt, heldToLimit, type PlanOptions, planQuilt, planSpec, USUAL_OPTIONS } from "./pipeline.ts";
 export type { FabricPlan, Part, Plan } from "./plan/types.ts";
-export { restate, unitList, unitSizes, unitTurns } from "./quilt/index.ts";
-export type { PatternSize } from "./render/book/pattern.ts";
-export { buyCsv, cutsCsv } from "./render/csv/index.ts";
-export { sizesCsv } from "./render/csv/sizes.ts";
-export { unitsCsv } from "./render/csv/units.ts";
-export { fileNamePart } from "./render/files/file-name.ts";
-export type { PatternSource } from "./render/files/plan-files.ts";
-export type * from "./render/json/index.ts";
+export { buyCsv, cutsCsv } from "./print/csv/index.ts";
+export { sizesCsv } from "./print/csv/sizes.ts";
+export { unitsCsv } from "./print/csv/units.ts";
+export { fileNamePart } from "./print/files/file-name.ts";
+export type { PatternSource } from "./print/files/plan-files.ts";
+export type * from "./print/json/index.ts";
 export {
   arrangementsJson,
   buyJson,
@@ -57,18 +67,8 @@ export {
   undoneJson,
   unitSizesJson,
   unitsJson,
-} from "./render/json/index.ts";
-export { arrangementPictures, arrangementsTable } from "./render/text/arrange.ts";
-export { kitsList } from "./render/text/buying/kits.ts";
-export { savingsList } from "./render/text/buying/savings.ts";
-export { sizesTable } from "./render/text/buying/several-sizes.ts";
-export { fatQuarterList, stashUse, suitsList } from "./render/text/buying/sources.ts";
-export { clothLines, stashList } from "./render/text/buying/stash.ts";
-export { widthsList } from "./render/text/buying/widths.ts";
-export { comparisonTable } from "./render/text/compare.ts";
-export { goneOnList } from "./render/text/go-on.ts";
-export { buyList, cuttingSteps, makingSteps, wasteTable } from "./render/text/index.ts";
-export { kitSteps } from "./render/text/sewing/making.ts";
+} from "./print/json/index.ts";
+export { restate, unitList, unitSizes, unitTurns } from "./quilt/index.ts";
 export { findSavings } from "./savings/index.ts";
 export {
   beginWork,
@@ -141,41 +141,41 @@ export const solveHere: Solve = async (jobs) => {
 
 /** The drawings, loaded when they are first wanted: they bring a document model with them. */
 export function loadDrawings() {
-  return import("./render/svg/index.ts");
+  return import("./draw/index.ts");
 }
 
 /** All files of a plan, which holds both. */
 export function loadFiles() {
-  return import("./render/files/index.ts");
+  return import("./print/files/index.ts");
 }
 
 /** The cutting book as a web page, loaded late for the same reason. */
 export function loadBook() {
-  return import("./render/book/index.ts");
+  return import("./print/index.ts");
 }
 
 /** The cutting book as a PDF, loaded when it is asked for. */
 export function loadPdf() {
-  return import("./render/pdf/index.ts");
+  return import("./print/pdf/index.ts");
 }
 
 /** What fonts can draw, loaded with the pictures and the PDF. */
 export function loadFonts() {
-  return import("./render/fonts/index.ts");
+  return import("./draw/fonts/index.ts");
 }
 
 /** Drawings as PNG pictures, loaded when they are asked for. */
 export function loadPng() {
-  return import("./render/png/index.ts");
+  return import("./draw/png/index.ts");
 }
 
 /** The picture of ways of making side by side, loaded when it is first wanted. */
 export function loadComparisonDrawing() {
-  return import("./render/svg/quilt/draw-comparison.ts");
+  return import("./draw/quilt/draw-comparison.ts");
 }
 
 /** The picture of arrangements side by side, loaded when it is first wanted. */
 export function loadArrangementDrawing() {
-  return import("./render/svg/quilt/draw-arrangements.ts");
+  return import("./draw/quilt/draw-arrangements.ts");
 }
 export { quickSolve, withoutEasing } from "./choices/quick-solve.ts";

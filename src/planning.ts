@@ -13,8 +13,38 @@ export { planWith } from "./choices/plan-with.ts";
 export { quickSolve, withoutEasing } from "./choices/quick-solve.ts";
 export { readSizes } from "./choices/sizes/read-sizes.ts";
 export { sizesBeside, wholeSizes } from "./choices/sizes/several-sizes.ts";
+export { sewingParts } from "./content/book/parts/sewing-parts.ts";
+export type { PatternSize } from "./content/book/pattern.ts";
+export { typeset } from "./content/book/typeset.ts";
+export { goneOnList } from "./content/choosing/go-on.ts";
+export {
+  buyList,
+  cuttingSteps,
+  FROM_BAGS,
+  instructionsFor,
+  makingSteps,
+  pieceFacts,
+  priceOf,
+  totalPrice,
+  wasteTable,
+} from "./content/index.ts";
+export { forMakers } from "./content/sewing/for-makers.ts";
 export type { Diagnostic, Outcome, WordedDiagnostic } from "./diagnostics/index.ts";
 export { type Mending, mendingOf } from "./diagnostics/mending.ts";
+export { runOutlines } from "./draw/cutting/run-outlines.ts";
+export {
+  blockApart,
+  drawBlocks,
+  drawFabric,
+  drawFoundation,
+  drawSewing,
+  drawTemplate,
+  drawTop,
+  drawUnitSteps,
+  lettersIn,
+} from "./draw/index.ts";
+export { fabricTiles } from "./draw/scene/textures.ts";
+export { unitStepPictures } from "./draw/steps/unit-step-pictures.ts";
 export { type EngineJob, runJob } from "./engine/index.ts";
 export {
   EIGHTH_INCH_RULER,
@@ -42,42 +72,12 @@ export {
 } from "./pipeline.ts";
 export { leastBought } from "./plan/proved/index.ts";
 export type { FabricPlan, Plan } from "./plan/types.ts";
+export { buyCsv, cutsCsv } from "./print/csv/index.ts";
+export { unitsCsv } from "./print/csv/units.ts";
+export { type PatternSource, planFiles } from "./print/files/plan-files.ts";
+export { bookPage, classPapers, pageOf, patternOf } from "./print/index.ts";
+export { planJson } from "./print/json/index.ts";
 export { findUnitKind, layOutQuilt, plainDesign, UNIT_KINDS, unitList } from "./quilt/index.ts";
-export { bookPage, classPapers, pageOf, patternOf } from "./render/book/index.ts";
-export { typeset } from "./render/book/paper/typeset.ts";
-export { sewingParts } from "./render/book/parts/sewing-parts.ts";
-export type { PatternSize } from "./render/book/pattern.ts";
-export { buyCsv, cutsCsv } from "./render/csv/index.ts";
-export { unitsCsv } from "./render/csv/units.ts";
-export { type PatternSource, planFiles } from "./render/files/plan-files.ts";
-export { planJson } from "./render/json/index.ts";
-export { runOutlines } from "./render/svg/cutting/run-outlines.ts";
-export {
-  blockApart,
-  drawBlocks,
-  drawFabric,
-  drawFoundation,
-  drawSewing,
-  drawTemplate,
-  drawTop,
-  drawUnitSteps,
-  lettersIn,
-} from "./render/svg/index.ts";
-export { fabricTiles } from "./render/svg/scene/textures.ts";
-export { unitStepPictures } from "./render/svg/steps/unit-step-pictures.ts";
-export { goneOnList } from "./render/text/go-on.ts";
-export {
-  buyList,
-  cuttingSteps,
-  FROM_BAGS,
-  instructionsFor,
-  makingSteps,
-  pieceFacts,
-  priceOf,
-  totalPrice,
-  wasteTable,
-} from "./render/text/index.ts";
-export { forMakers } from "./render/text/sewing/for-makers.ts";
 export {
   addEntry,
   beforeEntry,

@@ -1,7 +1,7 @@
 import { mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { expect, test } from "vitest";
 import { planQuilt, USUAL_OPTIONS } from "../src/pipeline.ts";
-import { planJson } from "../src/render/json/index.ts";
+import { planJson } from "../src/print/json/index.ts";
 import { english } from "../src/words/index.ts";
 import { solveHere } from "./support/cut-list-spec.ts";
 

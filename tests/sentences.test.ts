@@ -72,7 +72,7 @@ const OWN_FAULTS = /^(audit\/|engine\/|making\/(border-rounds|diagonal|joins)\.t
 
 /** Style sheets, markup and scripts that a browser or a shell reads. */
 const FOR_MACHINES =
-  /^(render\/book\/(book-page|line-textures|print-style|script|style|blocks)\.ts|render\/svg\/canvas\.ts|page\/ui\/pattern-sheets\.ts|cli\/shell\/(bash|fish|zsh)\.ts)$/;
+  /^(print\/html\/(book-page|print-style|script|style|blocks)\.ts|draw\/scene\/canvas\.ts|page\/ui\/pattern-sheets\.ts|cli\/shell\/(bash|fish|zsh)\.ts)$/;
 
 /** What an answer or a file of ours says it is. */
 const FORMAT = /^crossgrain [a-z ]+$/;

@@ -3,7 +3,7 @@ import { describe, expect, test } from "vitest";
 import { quickSolve, withoutEasing } from "../../src/choices/quick-solve.ts";
 import { planSpec, USUAL_OPTIONS } from "../../src/pipeline.ts";
 import type { Plan } from "../../src/plan/types.ts";
-import { buyJson, planJson } from "../../src/render/json/index.ts";
+import { buyJson, planJson } from "../../src/print/json/index.ts";
 import { readSpecFile } from "../../src/spec/index.ts";
 import { english } from "../../src/words/index.ts";
 import { crossgrainHere, emptyFolder, ROOT, SMALL } from "../cli/run.ts";
@@ -144,7 +144,7 @@ describe("lengths", () => {
   test.each(SCHEMA_FILES.filter((name) => name !== "schema.json" && name !== "plan.schema.json"))(
     "%s: every length of the answer has its text",
     async (name) => {
-      const { lengthKeys } = await import("../../src/render/json/length-keys.ts");
+      const { lengthKeys } = await import("../../src/print/json/length-keys.ts");
       const { ticks } = numbersOf(schemaOf(name));
       const plain = new Set([...lengthKeys].map((key) => key.split(".").at(-1)));
       expect([...ticks.keys()].filter((key) => !plain.has(key))).toEqual([]);
@@ -152,7 +152,7 @@ describe("lengths", () => {
   );
 
   test("no count is taken for a length", async () => {
-    const { lengthKeys } = await import("../../src/render/json/length-keys.ts");
+    const { lengthKeys } = await import("../../src/print/json/length-keys.ts");
     for (const name of SCHEMA_FILES.filter((each) => each !== "schema.json" && each !== "plan.schema.json")) {
       const { others } = numbersOf(schemaOf(name));
       const taken = [...others].filter(([key]) => lengthKeys.has(key));

@@ -3,10 +3,10 @@ import { type Arrangements, arrangeBlocks } from "../../src/choices/arranging/ar
 import { motifTurnings } from "../../src/choices/arranging/motif-turnings.ts";
 import { turnBlocks, writtenRows } from "../../src/choices/arranging/turned-spec.ts";
 import { mirrorTurns, readArrangements, turnings } from "../../src/choices/arranging/turnings.ts";
+import { arrangementPictures, arrangementsTable } from "../../src/content/choosing/arrange.ts";
+import { arrangementsScene } from "../../src/draw/quilt/draw-arrangements.ts";
 import { planSpec } from "../../src/pipeline.ts";
 import { exactToNumber, fillRows, layOutQuilt } from "../../src/quilt/index.ts";
-import { arrangementsScene } from "../../src/render/svg/quilt/draw-arrangements.ts";
-import { arrangementPictures, arrangementsTable } from "../../src/render/text/arrange.ts";
 import { type QuiltSpec, readSpecFile } from "../../src/spec/index.ts";
 import { english } from "../../src/words/index.ts";
 import { allSaid } from "../support/in-words.ts";

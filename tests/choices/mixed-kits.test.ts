@@ -3,13 +3,13 @@ import { auditPlan } from "../../src/audit/index.ts";
 import { compareSorts } from "../../src/choices/kits/kits.ts";
 import { planClass } from "../../src/choices/kits/plan-class.ts";
 import { readKits } from "../../src/choices/kits/read-kits.ts";
+import { kitPrices, kitsList } from "../../src/content/buying/kits.ts";
+import { cuttingSteps } from "../../src/content/index.ts";
+import { kitSteps } from "../../src/content/sewing/making.ts";
 import { solveHere } from "../../src/index.ts";
 import { USUAL_OPTIONS } from "../../src/pipeline.ts";
 import type { Plan } from "../../src/plan/types.ts";
-import { classSheet, kitBook, pageOf } from "../../src/render/book/index.ts";
-import { kitPrices, kitsList } from "../../src/render/text/buying/kits.ts";
-import { cuttingSteps } from "../../src/render/text/index.ts";
-import { kitSteps } from "../../src/render/text/sewing/making.ts";
+import { classSheet, kitBook, pageOf } from "../../src/print/index.ts";
 import { type QuiltSpec, readKitLine, readSpecFile } from "../../src/spec/index.ts";
 import { english } from "../../src/words/index.ts";
 

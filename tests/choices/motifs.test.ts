@@ -5,10 +5,10 @@ import {
   type Arrangements,
   arrangeBlocks,
 } from "../../src/choices/arranging/arrange-blocks.ts";
+import { arrangementPictures, arrangementsTable } from "../../src/content/choosing/arrange.ts";
+import { arrangementsScene } from "../../src/draw/quilt/draw-arrangements.ts";
 import { planSpec } from "../../src/pipeline.ts";
 import { exactToNumber, type QuiltTop } from "../../src/quilt/index.ts";
-import { arrangementsScene } from "../../src/render/svg/quilt/draw-arrangements.ts";
-import { arrangementPictures, arrangementsTable } from "../../src/render/text/arrange.ts";
 import { english } from "../../src/words/index.ts";
 import { faultsOf } from "../support/sound-scene.ts";
 import { OPTIONS, quiltOf, solve, textOf } from "./quilts.ts";

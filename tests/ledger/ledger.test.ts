@@ -1,8 +1,8 @@
 import { readFileSync } from "node:fs";
 import { beforeAll, describe, expect, test } from "vitest";
+import { cuttingSteps } from "../../src/content/index.ts";
+import { makingSteps } from "../../src/content/sewing/making.ts";
 import { planQuilt, USUAL_OPTIONS } from "../../src/pipeline.ts";
-import { cuttingSteps } from "../../src/render/text/index.ts";
-import { makingSteps } from "../../src/render/text/sewing/making.ts";
 import { english } from "../../src/words/index.ts";
 import { solveHere } from "../support/cut-list-spec.ts";
 import { follow } from "./follow.ts";

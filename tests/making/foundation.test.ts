@@ -1,11 +1,11 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { auditPlan } from "../../src/audit/index.ts";
+import { cuttingSteps } from "../../src/content/index.ts";
+import { makingSteps } from "../../src/content/sewing/making.ts";
 import { listAll, planListed, USUAL_OPTIONS } from "../../src/pipeline.ts";
 import type { Plan } from "../../src/plan/types.ts";
 import type { PiecedPart, Point } from "../../src/quilt/index.ts";
-import { cuttingSteps } from "../../src/render/text/index.ts";
-import { makingSteps } from "../../src/render/text/sewing/making.ts";
 import { readSpecFile } from "../../src/spec/index.ts";
 import { english } from "../../src/words/index.ts";
 import { INCH } from "../quilt/reading.ts";

@@ -4,7 +4,7 @@ import { pictured, type SeenPhoto } from "../../src/page/planner/pictured.ts";
 import { show } from "../../src/page/planner/show.ts";
 import { STARTS } from "../../src/page/starts.ts";
 import type { Plan } from "../../src/plan/types.ts";
-import { planJson } from "../../src/render/json/index.ts";
+import { planJson } from "../../src/print/json/index.ts";
 import { english } from "../../src/words/index.ts";
 
 const NIGHT = { fabric: "night", id: "photo-3", up: 0 };

@@ -15,7 +15,7 @@ import { show } from "../../src/page/planner/show.ts";
 import { workerLoop } from "../../src/page/planner/worker.ts";
 import { EMPTY_SHEET, STARTS } from "../../src/page/starts.ts";
 import type { Plan } from "../../src/plan/types.ts";
-import { planJson } from "../../src/render/json/index.ts";
+import { planJson } from "../../src/print/json/index.ts";
 import { bySaving, findSavings } from "../../src/savings/index.ts";
 import { PATTERN_PARTS } from "../../src/spec/index.ts";
 import { english } from "../../src/words/index.ts";

@@ -1,12 +1,12 @@
 import { describe, expect, test } from "vitest";
 import { auditPlan } from "../../src/audit/index.ts";
+import { buyList } from "../../src/content/index.ts";
 import { listCuts } from "../../src/cutlist/list-cuts.ts";
 import { runJob } from "../../src/engine/index.ts";
 import { planCutLists } from "../../src/plan/plan-cut-lists.ts";
 import { posePackingProblem } from "../../src/plan/pose-problem.ts";
 import type { FabricPlan, Plan } from "../../src/plan/types.ts";
-import { buyCsv } from "../../src/render/csv/index.ts";
-import { buyList } from "../../src/render/text/index.ts";
+import { buyCsv } from "../../src/print/csv/index.ts";
 import type { FabricSpec, FixedClothSpec } from "../../src/spec/types.ts";
 import { purchaseFor, usableWidth } from "../../src/stock/index.ts";
 import { english } from "../../src/words/index.ts";

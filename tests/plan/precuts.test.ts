@@ -1,9 +1,9 @@
 import { describe, expect, test } from "vitest";
 import { auditPlan } from "../../src/audit/index.ts";
+import { cuttingSteps } from "../../src/content/cutting/steps.ts";
 import { listCuts } from "../../src/cutlist/list-cuts.ts";
 import { planCutLists } from "../../src/plan/plan-cut-lists.ts";
 import type { FabricPlan } from "../../src/plan/types.ts";
-import { cuttingSteps } from "../../src/render/text/cutting/steps.ts";
 import { readSpecFile } from "../../src/spec/index.ts";
 import type { CutListSpec } from "../../src/spec/types.ts";
 import { usableWidth } from "../../src/stock/index.ts";

@@ -1,12 +1,12 @@
 import { readFileSync } from "node:fs";
 import { beforeAll, describe, expect, test } from "vitest";
 import { auditPlan } from "../../src/audit/index.ts";
+import { cuttingSteps } from "../../src/content/index.ts";
+import { drawFabric } from "../../src/draw/index.ts";
 import { planQuilt, USUAL_OPTIONS } from "../../src/pipeline.ts";
 import { everyPart } from "../../src/plan/lays/parts.ts";
 import type { FabricPlan, Part, Plan } from "../../src/plan/types.ts";
-import { cutsCsv } from "../../src/render/csv/index.ts";
-import { drawFabric } from "../../src/render/svg/index.ts";
-import { cuttingSteps } from "../../src/render/text/index.ts";
+import { cutsCsv } from "../../src/print/csv/index.ts";
 import { english } from "../../src/words/index.ts";
 import { IN, solveHere } from "../support/cut-list-spec.ts";
 

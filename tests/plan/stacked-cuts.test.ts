@@ -1,9 +1,9 @@
 import { readFileSync } from "node:fs";
 import { expect, test } from "vitest";
 import { auditPlan } from "../../src/audit/index.ts";
+import { buyList } from "../../src/content/buying/buy.ts";
 import { planQuilt, solveHere, USUAL_OPTIONS } from "../../src/index.ts";
 import type { Plan } from "../../src/plan/types.ts";
-import { buyList } from "../../src/render/text/buying/buy.ts";
 import { english } from "../../src/words/index.ts";
 
 const text = readFileSync(new URL("../../fixtures/cutlists/tide-pool.yaml", import.meta.url), "utf8");

@@ -1,8 +1,8 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
+import { goneOnList } from "../../src/content/choosing/go-on.ts";
 import { goOn, planQuilt, quickSolve, solveHere, USUAL_OPTIONS } from "../../src/index.ts";
 import type { FabricPlan, Plan } from "../../src/plan/types.ts";
-import { goneOnList } from "../../src/render/text/go-on.ts";
 import { addEntry, beginWork, USUALLY_PLANNED, withoutLastEntry } from "../../src/spec/index.ts";
 import { english } from "../../src/words/index.ts";
 import { IN } from "../support/cut-list-spec.ts";

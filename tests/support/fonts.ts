@@ -8,7 +8,7 @@ export function fontPath(name: string): string {
 
 /** A font that comes with the program. */
 export function ownFont(name: "plain" | "plain-bold" | "title"): string {
-  return fileURLToPath(new URL(`../../src/render/fonts/${name}.ttf`, import.meta.url));
+  return fileURLToPath(new URL(`../../src/draw/fonts/${name}.ttf`, import.meta.url));
 }
 
 const file = (name: Parameters<typeof ownFont>[0]): Uint8Array => readFileSync(ownFont(name));

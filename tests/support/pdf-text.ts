@@ -1,8 +1,8 @@
 import { getDocumentProxy } from "unpdf";
-import type { Block, Book, StepGroup } from "../../src/render/book/content.ts";
-import { laidOut } from "../../src/render/book/index.ts";
-import type { LaidBook } from "../../src/render/book/paper/paginate.ts";
-import { type Scene, type SceneNode, textsOf as textNodes } from "../../src/render/svg/scene/scene.ts";
+import type { Block, Book, StepGroup } from "../../src/content/book/content.ts";
+import { type Scene, type SceneNode, textsOf as textNodes } from "../../src/draw/scene/scene.ts";
+import { laidOut } from "../../src/print/index.ts";
+import type { LaidBook } from "../../src/print/paper/paginate.ts";
 
 /** A page of a PDF as a reader of its text finds it; lengths in points. */
 export interface PageText {

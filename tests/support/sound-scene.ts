@@ -1,13 +1,7 @@
 import { readFileSync } from "node:fs";
 import * as fontkit from "fontkit";
-import {
-  type Box,
-  type Scene,
-  type SceneNode,
-  type TextNode,
-  textsOf,
-} from "../../src/render/svg/scene/scene.ts";
-import { boxOfText } from "../../src/render/svg/scene/text.ts";
+import { type Box, type Scene, type SceneNode, type TextNode, textsOf } from "../../src/draw/scene/scene.ts";
+import { boxOfText } from "../../src/draw/scene/text.ts";
 import { ownFont } from "./fonts.ts";
 
 const SLACK = 0.01;

@@ -1,8 +1,8 @@
 import type { CutList } from "../../src/cutlist/types.ts";
+import type { StepFabric } from "../../src/draw/steps/step-fabric.ts";
+import { unitOutlines } from "../../src/draw/steps/unit-outlines.ts";
+import type { StepsOf } from "../../src/draw/steps/unit-panels.ts";
 import { UNIT_KINDS } from "../../src/quilt/units/registry.ts";
-import type { StepFabric } from "../../src/render/svg/steps/step-fabric.ts";
-import { unitOutlines } from "../../src/render/svg/steps/unit-outlines.ts";
-import type { StepsOf } from "../../src/render/svg/steps/unit-panels.ts";
 import { type Made, make } from "../making/fixture.ts";
 
 /** Sizes at which a kind comes out on the marks of a ruler, and what some kinds need besides. */

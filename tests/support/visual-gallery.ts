@@ -1,6 +1,6 @@
+import type { DrawOptions } from "../../src/draw/cutting/draw-fabric.ts";
 import { CENTIMETRE, INCH, MILLIMETRE, QUARTER_CENTIMETRE_RULER, YARD } from "../../src/length/index.ts";
 import type { Plan } from "../../src/plan/types.ts";
-import type { DrawOptions } from "../../src/render/svg/cutting/draw-fabric.ts";
 import { asFatQuarters, inches, manyPieces, named, samplePlan } from "./gallery-plans.ts";
 import { samplePlan as plannedSample, sampleFabric, samplePiece } from "./sample-plan.ts";
 

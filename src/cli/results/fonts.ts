@@ -30,7 +30,7 @@ export interface Fonts {
 
 /** Where ours lie: beside the bundle, or in the sources they are bundled from. */
 async function ourPlace(): Promise<string> {
-  const [bundled, sources] = ["./fonts", "../../render/fonts"].map((folder) =>
+  const [bundled, sources] = ["./fonts", "../../draw/fonts"].map((folder) =>
     fileURLToPath(new URL(folder, import.meta.url)),
   ) as [string, string];
   return (await stat(bundled).catch(() => null))?.isDirectory() === true ? bundled : sources;

@@ -1,10 +1,10 @@
 import { describe, expect, test } from "vitest";
 import { auditSewing } from "../../../src/audit/sew/index.ts";
+import { makingSteps } from "../../../src/content/sewing/making.ts";
 import { isBetweenMarks, onMark } from "../../../src/length/index.ts";
 import { listAll } from "../../../src/pipeline.ts";
 import type { Plan } from "../../../src/plan/types.ts";
 import { UNIT_KINDS } from "../../../src/quilt/units/registry.ts";
-import { makingSteps } from "../../../src/render/text/sewing/making.ts";
 import type { QuiltSpec } from "../../../src/spec/quilt-types.ts";
 import { readSpecFile } from "../../../src/spec/read/read-spec-file.ts";
 import { english } from "../../../src/words/index.ts";
