@@ -57,7 +57,14 @@ function look({ file, from, to, tests }) {
       "--maxWorkers=1",
       ...rooms,
     ],
-    { cwd: copy, encoding: "utf8", maxBuffer: 1 << 28, timeout: 600_000 },
+    {
+      cwd: copy,
+      encoding: "utf8",
+      maxBuffer: 1 << 28,
+      timeout: 600_000,
+      // As the check of a whole change does: every case of the sweeps.
+      env: { ...process.env, SWEEP: "all" },
+    },
   );
   writeFileSync(path, sound);
   if (ran.status === 0) return "unseen";
