@@ -30,11 +30,15 @@ export function upIn(corners: readonly Corner[], up: number): Up {
   });
   const round = (value: number): number => Math.round(value * 10) / 10;
   if (area === 0) return { x: 0, y: 0, up, long: 0 };
+  // A long strip is large and yet as narrow as the border it is.
+  const angle = (up * Math.PI) / 180;
+  const along = corners.map(([cx, cy]) => cx * Math.sin(angle) - cy * Math.cos(angle));
+  const room = Math.max(...along) - Math.min(...along);
   return {
     x: round(x / (3 * area)),
     y: round(y / (3 * area)),
     up,
-    long: round(0.4 * Math.sqrt(Math.abs(area / 2))),
+    long: round(Math.min(0.4 * Math.sqrt(Math.abs(area / 2)), 0.7 * room)),
   };
 }
 
