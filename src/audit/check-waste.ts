@@ -2,6 +2,16 @@ import type { FabricPlan, Leftover, Plan, WasteCause } from "../plan/types.ts";
 import { areaOf } from "./shapes.ts";
 import { leaves } from "./walk.ts";
 
+/** Every cause, in the order of a plan; the compiler asks here for one that is new. */
+const CAUSES = Object.keys({
+  shrinkage: true,
+  selvage: true,
+  straightening: true,
+  trimming: true,
+  "strip-end": true,
+  "uncut-end": true,
+} satisfies Record<WasteCause, true>);
+
 /** Every square tick bought is in a piece or under one cause, and the offcuts to keep are really there. */
 export function checkWaste(fabric: FabricPlan, plan: Plan): string[] {
   const { keepFrom } = plan;
@@ -47,9 +57,8 @@ export function checkWaste(fabric: FabricPlan, plan: Plan): string[] {
   }
   if (waste.bought !== bought) faults.push(`bought area ${waste.bought}, expected ${bought}`);
   if (waste.pieces !== pieces) faults.push(`area in pieces ${waste.pieces}, expected ${pieces}`);
-  const told = new Set(waste.lines.map(({ cause }) => cause));
-  if (told.size !== waste.lines.length || [...areas.keys()].some((cause) => !told.has(cause)))
-    faults.push("a cause of waste is missing, or told twice");
+  if (waste.lines.map(({ cause }) => cause).join() !== CAUSES.join())
+    faults.push("a cause of waste is missing");
   for (const { cause, area } of waste.lines) {
     if (area !== (areas.get(cause) ?? 0)) faults.push(`${cause} ${area}, expected ${areas.get(cause) ?? 0}`);
     if (area < 0) faults.push(`${cause} is less than nothing`);

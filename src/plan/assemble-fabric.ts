@@ -4,6 +4,7 @@ import type { Ticks } from "../length/types.ts";
 import { afterWashing, leastPurchase, usableWidth } from "../stock/index.ts";
 import { usedOf } from "./cheapest-mix.ts";
 import type { Chosen } from "./choose-cut-lists.ts";
+import { asStock } from "./fixed-pieces.ts";
 import { buildLay, type Cloth, cuttingOf, laidItems } from "./lays/build-lay.ts";
 import { listSteps } from "./lays/list-steps.ts";
 import { orderCuts } from "./lays/order-cuts.ts";
@@ -86,14 +87,7 @@ function asBought(mix: Mix, stock: readonly FixedStock[], purchase: Purchase | n
 
 /** What was offered in fixed sizes, and how much of it is cut into. */
 function stockOf({ fixedStock }: Chosen, result: PackingResult): FixedStock[] {
-  return usedOf({ result, fixedStock }).map(({ piece, count }) => {
-    const { name, across, along, available, from = "to-hand", strip = false, trim = 0, price = null } = piece;
-    const squared = piece.squareUp === undefined || strip ? {} : { squareUp: piece.squareUp };
-    const begun = piece.begun === true ? { begun: true as const } : {};
-    const edge = piece.atEdge === true ? { atEdge: true as const } : {};
-    const kept = { ...squared, from, strip, ...begun, ...edge };
-    return { name, across, along, trim, ...kept, available, used: count, price };
-  });
+  return usedOf({ result, fixedStock }).map(({ piece, count }) => asStock(piece, count));
 }
 
 function buildLays(

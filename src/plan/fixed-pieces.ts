@@ -2,7 +2,7 @@ import type { Ticks } from "../length/types.ts";
 import type { FabricSpec, FixedClothSpec } from "../spec/types.ts";
 import { boughtName, usableWidth } from "../stock/index.ts";
 import type { FixedPiece } from "./pose-problem.ts";
-import type { SquareUp } from "./types.ts";
+import type { FixedStock, SquareUp } from "./types.ts";
 
 /** Cloth of fixed sizes that one fabric may be cut from, besides the bolt. */
 export interface FixedStockOf {
@@ -43,6 +43,15 @@ export function fixedStockOf(fabric: FabricSpec, most: number): FixedStockOf {
 /** What squaring takes: a piece as wide as the fabric has its selvages for two sides. */
 export function squareUpOf(fullWidth: boolean, lost: Ticks): SquareUp {
   return { across: fullWidth ? 0 : lost, along: lost };
+}
+
+/** A kind of cloth as the plan tells of it, with so many of it cut into. */
+export function asStock(piece: FixedPiece, used = 0): FixedStock {
+  const { name, across, along, available, from = "to-hand", strip = false, trim = 0, price = null } = piece;
+  const squared = piece.squareUp === undefined || strip ? {} : { squareUp: piece.squareUp };
+  const begun = piece.begun === true ? { begun: true as const } : {};
+  const edge = piece.atEdge === true ? { atEdge: true as const } : {};
+  return { name, across, along, trim, ...squared, from, strip, ...begun, ...edge, available, used, price };
 }
 
 /** Like pieces together, each kind under a name of its own: lays are told by it. */

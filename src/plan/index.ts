@@ -1,5 +1,5 @@
 export { assembleFabric } from "./assemble-fabric.ts";
-export { gatherFixed, gatherPlaced } from "./fixed-pieces.ts";
+export { asStock, gatherFixed, gatherPlaced } from "./fixed-pieces.ts";
 export { layOfRest } from "./lays/build-lay.ts";
 export { listSteps } from "./lays/list-steps.ts";
 export { listTemplates } from "./lays/list-templates.ts";

@@ -46,15 +46,6 @@ export function tookOf(fabric: FabricPlan, work: Work): { across: Ticks; along: 
   ]);
 }
 
-/** Cloth in hand as the plan tells of it, none of it cut into. */
-export function asStock(piece: FixedPiece): FixedStock {
-  const { name, across, along, available, from = "to-hand", strip = false, trim = 0, price = null } = piece;
-  const squared = piece.squareUp === undefined || strip ? {} : { squareUp: piece.squareUp };
-  const begun = piece.begun === true ? { begun: true as const } : {};
-  const edge = piece.atEdge === true ? { atEdge: true as const } : {};
-  return { name, across, along, trim, ...squared, from, strip, ...begun, ...edge, available, used: 0, price };
-}
-
 /** What is there of a fabric after the work that is told of, by the plan it was done from. */
 export function clothInHand(fabric: FabricPlan, work: Work, ruler: Ruler): ClothThere {
   const { lays } = fabric;

@@ -1,5 +1,6 @@
 import { nth } from "../length/nth.ts";
 import {
+  asStock,
   type FixedPiece,
   gatherPlaced,
   layOfRest,
@@ -11,16 +12,7 @@ import {
 } from "../plan/index.ts";
 import type { FabricPlan, FixedStock, Lay, Part } from "../plan/types.ts";
 import { LENGTH_IN_HAND } from "../stock/index.ts";
-import {
-  asStock,
-  cutFrom,
-  isRoll,
-  remainder,
-  restPieces,
-  stillWhole,
-  stockOf,
-  tookOf,
-} from "./cloth-in-hand.ts";
+import { cutFrom, isRoll, remainder, restPieces, stillWhole, stockOf, tookOf } from "./cloth-in-hand.ts";
 import { numberedParts } from "./find-strips.ts";
 import type { Work } from "./take-stock.ts";
 
@@ -122,7 +114,7 @@ export function keepRest(
   const { kinds, kindOf } = gatherPlaced([...left.map(({ cloth }) => cloth), ...others]);
   const next = left.map(({ lay, parts }, i) => layOfRest(lay, parts, nth(kinds, nth(kindOf, i)).name));
   const used = kinds.map((_, k) => left.filter((_, i) => kindOf[i] === k).length);
-  const asCloth = (kind: FixedPiece, k: number): FixedStock => ({ ...asStock(kind), used: nth(used, k) });
+  const asCloth = (kind: FixedPiece, k: number): FixedStock => asStock(kind, nth(used, k));
   const stock = kinds.map(asCloth);
   const { mix: _mix, kitShares: _shares, stock: _stock, ...same } = fabric;
   const taken = stock.filter((kind) => kind.used > 0);

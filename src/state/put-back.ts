@@ -1,8 +1,7 @@
 import type { CutPiece } from "../cutlist/types.ts";
 import { nth } from "../length/nth.ts";
-import { asSource, type FixedPiece, listLeftovers, type Source } from "../plan/index.ts";
+import { asSource, asStock, type FixedPiece, listLeftovers, type Source } from "../plan/index.ts";
 import type { Done, FabricPlan, Part } from "../plan/types.ts";
-import { asStock } from "./cloth-in-hand.ts";
 import { isOfBag, isRun, type Wanted } from "./still-wanted.ts";
 
 /** What a fabric's plan is put together from once what is left of it has been planned. */
@@ -43,7 +42,7 @@ export function putBack({ rest, wanted, bought, kept, took, keepFrom, kits }: Pa
   const done: Done = {
     cut: bags.map(({ cut }) => cut),
     bought: [...bought],
-    kept: kept.map(asStock),
+    kept: kept.map((piece) => asStock(piece)),
     took: [...took],
   };
   return {

@@ -204,6 +204,12 @@ const CORRUPTIONS: Readonly<Record<string, (fabric: FabricPlan, plan: Plan) => v
   "a cause of waste is missing": (f) => {
     f.waste.lines.splice(3, 1);
   },
+  "a cause that nothing was lost to is left out": (f) => {
+    f.waste.lines.splice(
+      f.waste.lines.findIndex(({ area }) => area === 0),
+      1,
+    );
+  },
   "more is bought than the waste knows": (f) => {
     f.waste.bought += f.width;
     f.waste.lines[5]!.area += f.width;

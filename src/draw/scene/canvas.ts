@@ -151,11 +151,7 @@ function drawText(parent: Container, node: NodeOf<"text">): void {
 
 /** A scene as an SVG document: well-formed XML, ids from content, nothing of the library's own in it. */
 export function toSvg(scene: Scene): string {
-  let svg = "";
-  withWindow(WINDOW, () => {
-    svg = writeScene(scene);
-  });
-  return svg;
+  return withWindow(WINDOW, () => writeScene(scene));
 }
 
 function writeScene(scene: Scene): string {

@@ -71,6 +71,20 @@ export function lengthTyped(wish: string): string | null {
   return ticks % rulerMark() === 0 ? lengthText(ticks, state.model.value) : wish;
 }
 
+/** A field for a length: what it holds, and what is done with one that is typed and can be read. */
+export function lengthField(
+  ticks: number,
+  use: (made: string) => void,
+): { now: string; take(wish: string): void } {
+  return {
+    now: lengthHeld(ticks),
+    take(wish) {
+      const made = lengthTyped(wish);
+      if (made !== null) use(made);
+    },
+  };
+}
+
 /** A whole number typed, from 1 to the most there may be; null, and said, where it is none. */
 export function countTyped(wish: string, most: number): number | null {
   const count = /^\d{1,4}$/.test(wish) ? Number(wish) : 0;

@@ -10,7 +10,7 @@ import { setRingWidth, widenPieced } from "../../../edits/ring-edits.ts";
 import { words } from "../../words/index.ts";
 import { edit } from "../actions.ts";
 import * as state from "../state.ts";
-import { Label, lengthHeld, lengthTyped, rulerMark, Stepper } from "../steps.tsx";
+import { Label, lengthField, lengthHeld, rulerMark, Stepper } from "../steps.tsx";
 import { Stitches, Swatch } from "./cloth.tsx";
 import { BorderHand, clothOf, firstName, nameOf } from "./ring-hand.tsx";
 import { Sashing } from "./sashing.tsx";
@@ -42,17 +42,12 @@ function BorderWidth({ index, name }: { index: number; name: string }) {
     <Stepper
       what={`${words.border(index + 1, name)}, ${words.width}`}
       value=""
-      typed={{
-        now: lengthHeld(width),
-        take: (wish) => {
-          const made = lengthTyped(wish);
-          if (made !== null)
-            edit(
-              (text) => setRingWidth(text, index, made),
-              () => widthSaid(index, name),
-            );
-        },
-      }}
+      typed={lengthField(width, (made) =>
+        edit(
+          (text) => setRingWidth(text, index, made),
+          () => widthSaid(index, name),
+        ),
+      )}
       less={() => widen(-4)}
       more={() => widen(4)}
     />

@@ -5,7 +5,7 @@ import { pieceSashes, pieceSashStones, plainSashes } from "../../../edits/ring-e
 import { words } from "../../words/index.ts";
 import { edit } from "../actions.ts";
 import * as state from "../state.ts";
-import { lengthHeld, lengthSaid, lengthTyped, rulerMark, Stepper } from "../steps.tsx";
+import { lengthField, lengthSaid, rulerMark, Stepper } from "../steps.tsx";
 import { Swatch } from "./cloth.tsx";
 import { type Choice, Choices, clothOf, firstName, nameOf, piece, secondName } from "./ring-hand.tsx";
 
@@ -78,17 +78,12 @@ function SashWidth({ sashing }: { sashing: Sashes }) {
     <Stepper
       what={`${words.sashing}, ${words.width}`}
       value=""
-      typed={{
-        now: lengthHeld(width),
-        take: (wish) => {
-          const made = lengthTyped(wish);
-          if (made !== null)
-            edit(
-              (text) => setSashing(text, { width: made, fabric: sashing.fabric }),
-              `${words.sashing} ${made}.`,
-            );
-        },
-      }}
+      typed={lengthField(width, (made) =>
+        edit(
+          (text) => setSashing(text, { width: made, fabric: sashing.fabric }),
+          `${words.sashing} ${made}.`,
+        ),
+      )}
       less={() => widen(-1)}
       more={() => widen(1)}
     />
